@@ -1,0 +1,20 @@
+"""Reading: from a listing's text to its claims. `read` is the door; spaCy is imported when it is first used."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+from auditor.reading.readers.figures import find_isbns
+
+if TYPE_CHECKING:
+    from auditor.knowledge.points import PointSet
+    from auditor.values import Claim
+
+__all__ = ["find_isbns", "read"]
+
+
+def read(text: str, work: PointSet | None = None) -> tuple[Claim, ...]:
+    """The claims of a text, in its order; with a ``work`` its points are read as well."""
+    from auditor.reading.pipeline import read as read_with_pipeline
+
+    return read_with_pipeline(text, work)

@@ -1,0 +1,88 @@
+"""Points in plain words: which readings of a work's point set a listing states, however the seller puts it.
+
+``lexis`` brings words to what they mean and a colour to its noun, ``features`` says what a line of words tells, ``index``
+prepares a point set (``model``) once. ``match`` reads a clause, a ``sight`` of it for each point, by ``wordings`` and ``slips``;
+``figures`` takes over prices, number lines, gutter codes and blind stamps from the claims already read.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+
+from auditor.knowledge.points import PointSet
+from auditor.reading.points.figures import by_figures
+from auditor.reading.points.index import index_of
+from auditor.reading.points.lexis import NO, Token, colours, tokens
+from auditor.reading.points.match import drafts_of, stated
+from auditor.reading.points.model import Index
+from auditor.reading.points.sight import Found, Sight, asked, coloured, heard
+from auditor.reading.scene import Draft, Scene
+from auditor.reading.stance import Layers
+
+_BY_FIGURES = ("price", "number line")
+_LABEL_ENDS = ("?", "-", "—", "|", "=", "\n", "•")
+_SIGN = 2  # words of a clause that is no more than "A." or a bullet
+_LABEL = 9  # words of a clause that may be a label
+
+
+def read_points(scene: Scene, work: PointSet, drafts: Sequence[Draft], laid: Layers) -> Iterator[Draft]:
+    """Drafts of ``point`` for the readings that the text states; ``drafts`` are those of the other readers."""
+    index = index_of(work)
+    yield from by_figures(index, [draft for draft in drafts if not asked(scene, draft.first)], laid)
+    norm = _as_given(scene, index)
+    for order, clause in enumerate(scene.clauses):
+        line = [*_label(scene, norm, order), *tokens(norm, clause.first, clause.last)]
+        numbers = {number for _, one in line for number in index.touched.get(one, ())}
+        if any(laid.unchecked[clause.first : clause.last]):
+            numbers = set(range(len(index.points)))
+        if not numbers:
+            continue
+        plain = heard(line, laid)
+        shaded = not (colours() | NO).isdisjoint(plain)  # only then does a point's own noun matter
+        at: dict[frozenset[str], dict[str, list[int]]] = {}
+        sights = []
+        for number in sorted(numbers):
+            told = index.points[number]
+            if told.point.feature not in _BY_FIGURES:
+                if shaded and told.homes not in at:
+                    at[told.homes] = coloured(plain, line, told.homes)
+                sights.append(Sight(scene, laid, clause, line, told, told in index.alone, at.get(told.homes, plain)))
+        found = [(sight, stated(sight)) for sight in sights]
+        for sight, readings in found:
+            yield from drafts_of(sight, [one for one in readings if not _elsewhere_better(sight, one, found)])
+
+
+def _elsewhere_better(sight: Sight, one: Found, found: Sequence[tuple[Sight, list[Found]]]) -> bool:
+    """Whether the same words fit another point better: by more words, or because its place is named here and this one's isn't."""
+    for other, others in found:
+        if other is not sight and other.told.point.part == sight.told.point.part:
+            for rival in others:
+                if one.places == rival.places and other.at_its_place() and not sight.at_its_place():
+                    return True
+                if one.places < rival.places and not (sight.at_its_place() and not other.at_its_place()):
+                    return True
+    return False
+
+
+def _label(scene: Scene, norm: list[str], order: int) -> list[Token]:
+    """The words of the short clause before, where this one answers it: "Boards? Green.", "Rear panel - blank"."""
+    before = scene.clauses[order - 1] if order else None
+    if before is not None and before.last - before.first <= _SIGN and before.end == "." and order > 1:
+        before = scene.clauses[order - 2]  # "A." before an answer
+    if before is None or before.end not in _LABEL_ENDS or before.last - before.first > _LABEL:
+        return []
+    return tokens(norm, before.first, before.last)
+
+
+def _as_given(scene: Scene, index: Index) -> list[str]:
+    """The words, a point's own misprints ("rigth") not mended."""
+    if not index.slips:
+        return scene.norm
+    split, norm = scene.words, scene.norm.copy()
+    opening = {slip[0] for slip in index.slips}
+    for at, word in enumerate(norm):
+        if word[0] in opening and len(word) >= 4:
+            given = split.text[split.start[at] : split.end[at]].lower()
+            if given in index.slips:
+                norm[at] = given
+    return norm

@@ -1,0 +1,162 @@
+"""One clause as a point sees it, and what it finds there."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from auditor.reading.points.features import shades, statements
+from auditor.reading.points.lexis import Token, stem
+from auditor.reading.points.model import Said, Told
+from auditor.reading.points.table import lexis
+from auditor.reading.scene import Clause, Scene, roles
+from auditor.reading.stance import Layers
+
+NEAR = 9  # words between a reading's word and the place it is looked for at
+QUOTES = ('"', "'")
+
+
+@dataclass(frozen=True, slots=True)
+class Found:
+    """A reading stated by the words at ``places``; ``negative`` where the denial is part of the reading."""
+
+    said: Said
+    places: frozenset[int]
+    weight: float
+    full: bool
+    negative: bool = False
+    own: frozenset[int] = frozenset()  # the places of words that no other reading has
+    keys: frozenset[str] = frozenset()
+
+    @property
+    def spread(self) -> int:
+        return max(self.places) - min(self.places)
+
+
+@dataclass(frozen=True, slots=True)
+class Sight:
+    """One clause as a point sees it."""
+
+    scene: Scene
+    laid: Layers
+    clause: Clause
+    line: Sequence[Token]
+    told: Told
+    alone: bool
+    at: dict[str, list[int]]
+
+    def denied(self, place: int) -> bool:
+        """Denied by the words before, or by the verb behind ("the advertisements have gone")."""
+        if self.laid.denial[place] is not None or self.in_denied_list(place) or self.left_out(place):
+            return True
+        norm, opens = self.scene.norm, place + 1
+        while opens < self.clause.last and (norm[opens] == "of" or stem(norm[opens]) in self.told.weights):
+            opens += 1  # the rest of its noun
+        ahead = opens
+        while ahead < self.clause.last and ahead - opens <= 3 and (norm[ahead] in lexis()["verbs"] or norm[ahead] in QUOTES):
+            ahead += 1
+        if ahead == opens or ahead == self.clause.last:
+            return False
+        return norm[ahead] in lexis()["gone"] or (
+            norm[ahead] in lexis()["seen"] and any(stem(word) == "no" for word in norm[opens:ahead])
+        )
+
+    def governed(self, places: frozenset[int]) -> bool:
+        """Whether a denial is of these very words and not of a fault near them ("no wear to the top edge")."""
+        for place in sorted(places):
+            cue = self.laid.denial[place]
+            if cue is None:
+                if self.denied(place):
+                    return True
+                continue
+            if cue.first > place:
+                return True
+            between = self.scene.between(cue.last, place)
+            if not any(
+                phrase.row.kind == "term" and phrase.row.feature in ("defect", "repair", "owner_mark") for phrase in between
+            ):
+                return place - cue.last <= 4 or self.anchors(places, place)
+            return False
+        return False
+
+    def left_out(self, place: int) -> bool:
+        """ "Omits the epigraph", "bare of thanks", "she thanks nobody", "left poor Maud out"."""
+        norm, table = self.scene.norm, lexis()
+        if norm[place] in table["lacking"]:
+            return False
+        behind = norm[place + 1] if place + 1 < self.clause.last else ""
+        first = max(self.clause.first, place - NEAR + 3)
+        before = norm[first:place]
+        if behind in table["none_behind"] or (behind in table["left_out"] and not table["left"].isdisjoint(before)):
+            return True
+        for word in reversed(before):
+            if word in table["lacking"]:
+                return True
+            if not word[0].isalnum() and word not in ("-", '"', "'"):
+                return False
+        return False
+
+    def in_denied_list(self, place: int) -> bool:
+        """ "No medal, quote or price": the list runs over commas up to its "or", though its items are no claims elsewhere."""
+        norm, first = self.scene.norm, max(self.clause.first, place - NEAR)
+        opening = next((at for at in range(place - 1, first - 1, -1) if norm[at] in ("no", "without", "neither", "lacks")), None)
+        if opening is None or not {"or", "nor"} & set(norm[opening : min(place + 4, self.clause.last)]):
+            return False
+        between = norm[opening + 1 : place]
+        enders = roles()["list_enders"] | {"but", "and", "except", "though", "only", ".", "(", ")"}
+        return "," in between and enders.isdisjoint(between) and between[-1] not in ("a", "the", "an")
+
+    def present(self, places: frozenset[int]) -> bool:
+        """ "Epigraph present", "medal and all", "with the foil": the words round it say that the thing is there."""
+        norm, table, first = self.scene.norm, lexis(), min(places)
+        if not table["having"].isdisjoint(norm[max(self.clause.first, first - 3) : first]):
+            return True
+        last = next((at for at, _ in self.line if at > max(places)), self.clause.last)
+        ahead = [word for word in norm[last : min(last + 3, self.clause.last)] if word not in table["copulas"]]
+        return ahead[:1] != [] and (ahead[0] in table["presence"] or " ".join(ahead[:2]) in table["presence"])
+
+    def layered(self, places: frozenset[int]) -> bool:
+        """Whether a cue's own reach denies one of these words, so that its claim will be denied."""
+        return any(self.laid.denial[place] is not None for place in places)
+
+    def at_its_place(self) -> bool:
+        """Whether the point's own place is named."""
+        return any(one in self.told.place for _, one in self.line)
+
+    def anchors(self, apart_from: frozenset[int], near: int) -> bool:
+        """Whether the point's place or feature is named near a word, by another word."""
+        return any(
+            place not in apart_from and abs(place - near) <= NEAR
+            for anchor in self.told.anchors
+            for place in self.at.get(anchor, ())
+        )
+
+
+def asked(scene: Scene, place: int) -> bool:
+    """ "Whether the boards are green I couldn't say": what "whether" opens is never told."""
+    norm, opens = scene.norm, scene.clause(place).first
+    for at in range(place - 1, max(opens, place - NEAR) - 1, -1):
+        if norm[at] == "whether":
+            return True
+        if norm[at] in (",", ";", "(", ")", "but"):
+            return False
+    return False
+
+
+def heard(line: Sequence[Token], laid: Layers) -> dict[str, list[int]]:
+    """Where each stem and statement of a clause stands."""
+    at: dict[str, list[int]] = {}
+    for place, one in line:
+        at.setdefault(one, []).append(place)
+    for place, one in statements(line):
+        if one != "#nolater" or not any(laid.unchecked[place : place + 4]):
+            at.setdefault(one, []).append(place)
+    return at
+
+
+def coloured(at: dict[str, list[int]], line: Sequence[Token], homes: frozenset[str]) -> dict[str, list[int]]:
+    """The same with the colours as points of these ``homes`` see them."""
+    merged = at.copy()
+    for place, one in shades(line, homes):
+        merged[one] = [*merged.get(one, ()), place]
+    return merged

@@ -1,0 +1,62 @@
+"""The whole reading of one text: words, phrases, clauses, drafts of every kind, stances, parts, claims."""
+
+from __future__ import annotations
+
+from auditor.knowledge.points import PointSet
+from auditor.reading.mending import Mender
+from auditor.reading.phrases import PhraseFinder
+from auditor.reading.points import read_points
+from auditor.reading.readers.bindings import read_bindings
+from auditor.reading.readers.clipping import read_clipping
+from auditor.reading.readers.editions import read_editions
+from auditor.reading.readers.figures import read_figures
+from auditor.reading.readers.grades import read_grades
+from auditor.reading.readers.imprints import read_imprints
+from auditor.reading.readers.jackets import read_jackets
+from auditor.reading.readers.lines import read_lines
+from auditor.reading.readers.money import read_prices
+from auditor.reading.readers.terms import read_terms
+from auditor.reading.scene import Draft, Scene, stage
+from auditor.reading.settle import settle
+from auditor.reading.stance import layers
+from auditor.reading.words import words
+from auditor.values import Claim
+
+
+def read_text(text: str, finder: PhraseFinder, mender: Mender, work: PointSet | None = None) -> tuple[Claim, ...]:
+    """The claims of a text in its order. With a ``work`` its points are read as well."""
+    split = words(text)
+    if not len(split):
+        return ()
+    split = mender.mend(split)
+    scene = stage(split, finder.find(split.norm))
+    drafts = [
+        *read_terms(scene),
+        *read_jackets(scene),
+        *read_clipping(scene),
+        *read_editions(scene),
+        *read_lines(scene),
+        *read_prices(scene),
+        *read_grades(scene),
+        *read_bindings(scene),
+        *read_figures(scene),
+        *read_imprints(scene, work),
+    ]
+    laid = layers(scene)
+    if work is not None:
+        drafts += read_points(scene, work, drafts, laid)
+        drafts = _outside_titles(scene, work, drafts)
+    return settle(scene, drafts, laid)
+
+
+def _outside_titles(scene: Scene, work: PointSet, drafts: list[Draft]) -> list[Draft]:
+    """Without the drafts inside a mention of the work's title: "Low Water Mark" tells of no water."""
+    titles = [tuple(words(title).norm) for title in (work.work.title, *work.work.also_titled)]
+    spans = [
+        (at, at + len(title))
+        for title in titles
+        if len(title) > 1
+        for at in range(len(scene.norm) - len(title) + 1)
+        if tuple(scene.norm[at : at + len(title)]) == title
+    ]
+    return [draft for draft in drafts if not any(first <= draft.first and draft.last <= last for first, last in spans)]

@@ -1,0 +1,133 @@
+"""The jacket: present wherever one of this copy is named, unless it is said to lack, to be a facsimile or another copy's.
+
+The words for each stand in lexicon/jackets.toml; the jacket's names are the row "jacket present" of lexicon/reading/copy.toml.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from functools import cache
+
+from auditor.knowledge import lexicon
+from auditor.reading.phrases import Phrase
+from auditor.reading.scene import Draft, Scene
+
+_BEFORE, _BEHIND = 7, 14  # words looked at on either side
+
+
+@cache
+def _lexicon() -> dict[str, frozenset[str]]:
+    return {name: frozenset(words) for name, words in lexicon.table("jackets").items()}
+
+
+def read_jackets(scene: Scene) -> Iterator[Draft]:
+    """Drafts of ``jacket``, one for each time that a jacket is named."""
+    yield from _swapped(scene)
+    for phrase in scene.content:
+        if phrase.row.kind == "noun" and phrase.row.part == "jacket" and _names_it(scene, phrase):
+            told = _told_behind(scene, phrase) if phrase.last - phrase.first == 1 else None  # "the jacket's a photocopy"
+            value, last = told or ("present", phrase.last)
+            yield Draft("jacket", value, phrase.first, last, "jacket part", part="jacket")
+        if phrase.row.feature != "jacket":
+            continue
+        if phrase.row.kind == "topic":
+            yield Draft("jacket", "", phrase.first, phrase.last, phrase.row.id, part="jacket")
+            continue
+        value, last = phrase.row.value or "present", phrase.last
+        before = _told_before(scene, phrase, value)
+        if before is not None:
+            value = before
+        elif value == "present":
+            value, last = _told_behind(scene, phrase) or (value, last)
+        denied = bool(_lexicon()["negations"] & set(scene.norm[phrase.last : last]))  # "not its own"
+        yield Draft("jacket", value, phrase.first, last, f"jacket {value}", part="jacket", negative=denied)
+
+
+def _swapped(scene: Scene) -> Iterator[Draft]:
+    """ "The rear panel has the review, so somebody has swopped it for a later one": a jacket spoken of before."""
+    norm = scene.norm
+    for at in [at for at, word in enumerate(norm) if word in _lexicon()["swapping"]]:
+        first = scene.clause(at).first
+        spoken = any(phrase.row.part == "jacket" for phrase in scene.between(first, at))
+        if spoken and norm[at + 1 : at + 3] == ["it", "for"]:
+            yield Draft("jacket", "supplied", at, at + 3, "jacket supplied", part="jacket")
+
+
+def _names_it(scene: Scene, phrase: Phrase) -> bool:
+    """ "Jacket flap", "back of the dj" name the jacket; "front flap" alone doesn't."""
+    return any(
+        word.removesuffix("'s") in _lexicon()["names"] or word == "wrapper's" for word in scene.norm[phrase.first : phrase.last]
+    )
+
+
+def _told_before(scene: Scene, phrase: Phrase, value: str) -> str | None:
+    words, norm = _lexicon(), scene.norm
+    clause = scene.clause(phrase.first)
+    lacking = value == "lacking"
+    at = phrase.first - 1
+    while at >= max(clause.first, phrase.first - _BEFORE):
+        word = norm[at]
+        if word in words["facsimile_before"]:
+            return "facsimile"
+        if word in words["supplied_before"]:
+            return "supplied"
+        if word in words["lacking_before"] or (word in words["have_not"] and norm[at + 1] in words["having"]):
+            lacking = not (
+                phrase.row.value == "present" and scene.norm[phrase.last - 1].endswith("s")
+            )  # "two without jackets": of others
+            break
+        if word not in words["between"] | words["having"]:
+            break
+        at -= 1
+    if not lacking:
+        return None
+    behind = [word for word in norm[phrase.last : phrase.last + 5] if word not in (",", "(", "with")]
+    told = {" ".join(behind[:width]) for width in (1, 2, 3)}
+    around = norm[max(clause.first, phrase.first - 4) : phrase.last]
+    issued_before = "issued" in around or (
+        "never" in around
+        and "had" in around
+        and behind[:1] not in (["while"], ["when"], ["since"], ["in"])
+        and not {"i", "we", "the", "i've", "we've"} & set(around)
+    )
+    return "none issued" if told & words["never_issued"] or issued_before else "lacking"
+
+
+def _told_behind(scene: Scene, phrase: Phrase) -> tuple[str, int] | None:
+    """What is said of the jacket behind its name, and the word behind the one that says it."""
+    words, norm = _lexicon(), scene.norm
+    clause = scene.clause(phrase.first)
+    negated = False
+    for at in range(phrase.last, min(clause.last, phrase.last + _BEHIND)):
+        word = norm[at]
+        negated = word not in (":", "—", ";") and (negated or word in words["negations"])
+        for value in ("facsimile", "supplied", "lacking"):
+            if word == "own":
+                return ("supplied", at + 1) if negated else None
+            if word in words[f"{value}_behind"]:
+                return None if negated or (value == "lacking" and not _gone(scene, at)) else (value, at + 1)
+        if word in words["sources"] and norm[at - 1] != ",":
+            return ("supplied", at + 1) if _another_copy(norm, at + 1) else None
+        if negated and word in words["lacking_behind_not"] and at - phrase.last <= (6 if norm[at - 1] == "longer" else 4):
+            return "lacking", at + 1
+        if negated and word in ("original", "issued", "called"):
+            return "supplied" if word == "original" else "none issued", at + 1
+        if word not in words["behind"]:
+            return None
+    return None
+
+
+def _gone(scene: Scene, at: int) -> bool:
+    """Whether the jacket itself is gone: "jacket gone years ago", and not "missing a piece" or "gone from red to pink"."""
+    words, norm = _lexicon(), scene.norm
+    following = norm[at + 1] if at + 1 < len(norm) else "."
+    if norm[at] == "went" and not following[0].isalpha():
+        return False
+    if norm[at] == "away" and norm[at - 1] not in ("thrown", "gone", "is", "jacket's", "given"):
+        return False
+    return following in words["lacking_ends"] and f"{norm[at]} {following}" not in words["lacking_ends_not"]
+
+
+def _another_copy(norm: list[str], index: int) -> bool:
+    """ "from a later printing", "to the third", "from another copy"."""
+    return any(word in _lexicon()["other_copy"] for word in norm[index : index + 4] if word not in (",", "."))

@@ -1,0 +1,139 @@
+"""All that the readers look at: the words, the phrases found in them, and the clauses and segments they stand in."""
+
+from __future__ import annotations
+
+from bisect import bisect_left
+from dataclasses import dataclass
+from functools import cache
+from operator import attrgetter
+from typing import Any
+
+from auditor.knowledge import lexicon
+from auditor.reading.phrases import CUES, Phrase
+from auditor.reading.words import Words
+from auditor.values import Part, Stance
+
+_HARD = {"\n", ";", "!", "?", "•", "|", "—", "*", "~", "...", "=", "¶", ">"}
+_SOFT = {",", "(", ")", "[", "]"}
+
+
+@cache
+def roles() -> dict[str, Any]:
+    """The word lists of lexicon/words.toml: lists as frozensets, tables as dicts."""
+    return {name: frozenset(value) if isinstance(value, list) else value for name, value in lexicon.table("words").items()}
+
+
+_first = attrgetter("first")
+
+
+@dataclass(frozen=True, slots=True)
+class Clause:
+    """Words ``first`` up to and without ``last``; ``end`` is the mark that closed it ("" at the text's end)."""
+
+    first: int
+    last: int
+    end: str
+
+
+@dataclass(frozen=True, slots=True)
+class Draft:
+    """A claim on its way: ``part`` and ``stance`` are None where the surroundings still have to settle them.
+
+    ``denied`` turns the stance ("unclipped"); ``negative`` says that the value itself is a lack ("no price"), so that the
+    denial in its own words isn't counted again.
+    """
+
+    feature: str
+    value: str
+    first: int
+    last: int
+    row: str
+    part: Part | None = None
+    stance: Stance | None = None
+    denied: bool = False
+    negative: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class Scene:
+    """One text, ready to be read."""
+
+    words: Words
+    content: list[Phrase]
+    cues: list[Phrase]
+    clauses: list[Clause]
+    clause_of: list[int]
+    segment_of: list[int]
+    at: dict[int, Phrase]
+
+    @property
+    def norm(self) -> list[str]:
+        return self.words.norm
+
+    def clause(self, index: int) -> Clause:
+        return self.clauses[self.clause_of[index]]
+
+    def between(self, first: int, last: int) -> list[Phrase]:
+        """Content phrases that begin at words ``first`` up to and without ``last``."""
+        return self.content[bisect_left(self.content, first, key=_first) : bisect_left(self.content, last, key=_first)]
+
+    def segment(self, index: int) -> tuple[int, int]:
+        """The comma-to-comma stretch of words around a word, as (first, last)."""
+        mark, first, last = self.segment_of[index], index, index + 1
+        while first > 0 and self.segment_of[first - 1] == mark:
+            first -= 1
+        while last < len(self.segment_of) and self.segment_of[last] == mark:
+            last += 1
+        return first, last
+
+
+def stage(words: Words, found: list[Phrase]) -> Scene:
+    """Parts the text into clauses (listings run on: dashes, bullets and line breaks part them too) and comma segments."""
+    norm = words.norm
+    inside = bytearray(len(norm) + 1)
+    for phrase in found:
+        if phrase.row.id != "query":
+            inside[phrase.first : phrase.last] = b"\1" * (phrase.last - phrase.first)
+    clauses: list[Clause] = []
+    clause_of, segment_of = [0] * len(norm), [0] * len(norm)
+    first = segment = 0
+    for index, word in enumerate(norm):
+        clause_of[index], segment_of[index] = len(clauses), segment
+        if not inside[index] and _ends_clause(words, index):
+            clauses.append(Clause(first, index + 1, word))
+            first, segment = index + 1, segment + 1
+        elif word in _SOFT and not inside[index]:
+            segment += 1
+    if first < len(norm):
+        clauses.append(Clause(first, len(norm), ""))
+    return Scene(
+        words,
+        [phrase for phrase in found if phrase.row.kind not in CUES],
+        [phrase for phrase in found if phrase.row.kind in CUES],
+        clauses,
+        clause_of,
+        segment_of,
+        {phrase.first: phrase for phrase in found if phrase.row.kind not in CUES},
+    )
+
+
+def _ends_clause(words: Words, index: int) -> bool:
+    word = words.norm[index]
+    if word in _HARD:
+        return True
+    last = index + 1 == len(words.norm)
+    if word == "-":
+        spaced = index > 0 and words.start[index] > words.end[index - 1]
+        return spaced or last
+    if word != ".":
+        return False
+    if last:
+        return True
+    following = words.text[words.start[index + 1]]
+    glued = words.start[index + 1] == words.end[index]
+    before = words.norm[index - 1] if index else ""
+    if glued and (following in ".,;:/)" or (len(before) == 1 and before.isalpha()) or following.isdecimal()):
+        return following == "."
+    return not (
+        before in roles()["abbreviations"] and (following.islower() or following.isdecimal() or following in ",;:(/+-&$£")
+    )
