@@ -1,0 +1,36 @@
+"""What isn't told and would decide the claim."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from auditor.values import Finding
+from auditor.weighing.case import Case, spans
+from auditor.weighing.findings.telling import quote, reasons
+from auditor.weighing.questions import deciding
+
+
+def missing_evidence(case: Case) -> Iterator[Finding]:
+    """One finding that lists the points of the book which would decide what is claimed, where it is unproven and some would."""
+    if case.standing != "unproven":
+        return
+    said = case.claimed
+    points, disputed = deciding(case), _disputed(case)
+    if not points and not disputed:
+        return
+    places: dict[str, list[str]] = {}
+    for masks in points:
+        places.setdefault(masks.point.source, []).append(masks.point.place)
+    named = "; ".join(f"{' and '.join(group)} ({source})" for source, group in places.items())
+    told = f"The text says {quote(said.claims)}; what it tells leaves {case.index.describe(case.book.cells)}.{disputed}"
+    text = f"{told} Not told, and would help to decide it: {named}." if points else told
+    ids = tuple(masks.point.id for masks in points)
+    yield Finding("missing evidence", "weighty" if said.asserted else "note", text, spans(said.claims), ids)
+
+
+def _disputed(case: Case) -> str:
+    """The disputed points that alone speak against the claim; they are told and don't count against it."""
+    if case.book.cells & case.claimed.mask:
+        return ""
+    against = [item for item in case.book.evidence if item.bearing.disputed and not item.bearing.mask & case.claimed.mask]
+    return f" Only what authorities differ on speaks against it: {reasons(against)}."

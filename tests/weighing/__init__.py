@@ -1,0 +1,1 @@
+"""What weighing must get right: cells, evidence, verdicts, and what it must not say."""

@@ -1,0 +1,69 @@
+"""Short ways to write claims and invented point sets in tests."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from typing import Any, get_args
+
+from auditor.knowledge.points import PointSet
+from auditor.knowledge.shelf import Shelf
+from auditor.values import Claim, FindingKind, Verdict
+from auditor.weighing import weigh
+
+_STANCES = {"~": "denied", "?": "hedged", "…": "unchecked", "^": "elsewhere"}
+_JACKET = ("jacket", "jacket_price", "price_clipped")
+_COPY = ("book_club", "ex_library", "lapse")
+KINDS = get_args(FindingKind)
+
+SHELF = Shelf.open()
+
+
+def said(*words: str, work: PointSet | None = None) -> tuple[Claim, ...]:
+    """Claims from ``"feature=value"``, before it ``~`` (denied), ``?`` (hedged), ``^`` (elsewhere), behind it ``@jacket``.
+
+    Points take their part from ``work``. Each claim gets a span of its own, in order.
+    """
+    claims = []
+    for number, text in enumerate(words):
+        stance = _STANCES.get(text[0], "asserted")
+        text = text.lstrip("".join(_STANCES))
+        text, _, part = text.partition("@")
+        feature, _, value = text.partition("=")
+        if not part:
+            part = "jacket" if feature in _JACKET else "copy" if feature in _COPY else "book"
+            if feature == "point" and work is not None:
+                part = work.point(value.partition("=")[0]).part
+        claims.append(Claim(feature, value, part, stance, 10 * number, 10 * number + 9))
+    return tuple(claims)
+
+
+def verdict(work: PointSet | None, *words: str, **options: Any) -> Verdict:
+    return weigh(said(*words, work=work), work, **options)
+
+
+def kinds(verdict: Verdict, *severities: str) -> set[str]:
+    """The kinds of finding told, of these severities (of weight, unless named: grave and weighty)."""
+    return {finding.kind for finding in verdict.findings if finding.severity in (severities or ("grave", "weighty"))}
+
+
+def make_set(
+    editions: Sequence[dict[str, Any]], points: Sequence[dict[str, Any]], values: Sequence[dict[str, Any]] = ()
+) -> PointSet:
+    """An invented set; what a test doesn't care for is filled in."""
+    full_editions = [{"name": f"the {e['id']} edition", "kind": "trade", **e} for e in editions]
+    full_points = [
+        {
+            "part": "book",
+            "place": p["id"],
+            "feature": "other",
+            "source": "invented",
+            **p,
+            "readings": [{"value": value, "copies": copies} for value, copies in p["readings"].items()],
+        }
+        for p in points
+    ]
+    full_values = [{"source": "invented", "currency": "USD", "as_of": "1998", **v} for v in values]
+    work = {"title": "The Copper Tide", "author": "Ida Venn"}
+    return PointSet.model_validate(
+        {"stem": "copper-tide", "work": work, "editions": full_editions, "points": full_points, "values": full_values}
+    )
