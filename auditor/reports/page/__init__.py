@@ -1,0 +1,5 @@
+"""The report as a page: one self-contained HTML file that works offline, prints, and runs nothing but its own small script."""
+
+from auditor.reports.page.writing import writing
+
+__all__ = ["writing"]
