@@ -4,8 +4,7 @@
 reads ``doc.text`` with its own words, so it works behind any tokenizer.
 """
 
-from __future__ import annotations
-
+# No `from __future__ import annotations` here: spaCy 3.8.4 reads a factory's annotations as they stand.
 from collections.abc import Callable
 from functools import cache
 
