@@ -6,7 +6,6 @@ import os
 import re
 import subprocess
 import sys
-import time
 from pathlib import Path
 
 import jsonschema
@@ -258,10 +257,8 @@ def test_points_check_tells_file_line_and_what_was_expected(tmp_path):
 
 
 @pytest.mark.parametrize("command", [[], ["check"], ["scan"], ["points"], ["points", "check"]])
-def test_help_is_quick_and_shows_an_example(command):
-    started = time.perf_counter()
+def test_help_shows_an_example(command):
     done = auditor(*command, "--help")
-    assert time.perf_counter() - started < 1.5  # spaCy and pandas alone take longer to load
     assert done.returncode == 0
     assert "Usage: auditor" in out(done)
     if command in (["check"], ["scan"], ["points", "check"]):
@@ -317,3 +314,9 @@ def test_colours_on_a_terminal_and_none_under_no_color(tmp_path):
     assert colour.search(on_terminal("check", str(tmp_path / "words.txt")))
     assert not colour.search(on_terminal("check", str(tmp_path / "words.txt"), NO_COLOR="1"))
     assert "listings read" in on_terminal("scan", str(tmp_path / "shop.csv"))
+
+
+def test_help_loads_no_heavy_room():
+    code = "import sys, auditor.cli; print({'spacy', 'pandas', 'pydantic'} & sys.modules.keys())"
+    done = subprocess.run([sys.executable, "-c", code], capture_output=True, text=True, cwd=DEMO.parent, check=True)
+    assert done.stdout.strip() == "set()"
