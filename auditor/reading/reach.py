@@ -81,12 +81,14 @@ def _goes_on(scene: Scene, clause: Clause, index: int, cue: Phrase) -> bool:
     return False
 
 
+def _segment_end(scene: Scene, clause: Clause, first: int) -> int:
+    """The comma or bracket that ends the segment beginning at a word, or the clause's end."""
+    return next((at for at in range(first, clause.last) if scene.norm[at] in _COMMAS), clause.last)
+
+
 def _still_unchecked(scene: Scene, clause: Clause, first: int) -> bool:
     """Whether what was not looked at goes on behind a comma: "haven't checked for stamps, names or a gutter code"."""
-    words = roles()
-    last = first
-    while last < clause.last and scene.norm[last] not in _COMMAS:
-        last += 1
+    words, last = roles(), _segment_end(scene, clause, first)
     inside = scene.norm[first:last]
     if inside[:1] and inside[0] in words["unchecked_goes_on"]:
         return True
@@ -132,10 +134,7 @@ def _fault_follows(scene: Scene, noun: Phrase) -> bool:
 
 def listable(scene: Scene, clause: Clause, first: int) -> bool:
     """Whether the segment behind a comma can be one more item of a list of denials: "no tears, chips or writing"."""
-    words = roles()
-    last = first
-    while last < clause.last and scene.norm[last] not in _COMMAS:
-        last += 1
+    words, last = roles(), _segment_end(scene, clause, first)
     inside = scene.norm[first:last]
     if not inside:
         return False
