@@ -1,0 +1,110 @@
+"""What several commands share: exit codes, options, and what is read from them."""
+
+from __future__ import annotations
+
+import sys
+from pathlib import Path
+from typing import TYPE_CHECKING, Annotated, NoReturn, get_args
+
+import typer
+
+from auditor.values import FindingKind, Listing, Reject, Verdict
+
+if TYPE_CHECKING:
+    from auditor.intake import Item
+    from auditor.knowledge.shelf import Shelf
+
+DONE, FOUND, UNREAD = 0, 1, 3  # 2, used wrongly, is click's own
+
+Points = Annotated[
+    list[Path] | None, typer.Option(metavar="FOLDER", help="Point sets of your own; they win over the built-in ones.")
+]
+FailOn = Annotated[
+    list[str] | None,
+    typer.Option(metavar="FINDING-KIND", help=f"Exit with 1 on such a finding: {', '.join(get_args(FindingKind))}."),
+]
+
+
+def wrong(message: str) -> NoReturn:
+    raise typer.BadParameter(message)
+
+
+def kinds_of(fail_on: list[str] | None) -> frozenset[str]:
+    for kind in fail_on or ():
+        if kind not in get_args(FindingKind):
+            wrong(f"--fail-on {kind!r} is no kind of finding; expected one of: {', '.join(get_args(FindingKind))}")
+    return frozenset(fail_on or ())
+
+
+def has(verdict: Verdict, kinds: frozenset[str]) -> bool:
+    return any(finding.kind in kinds for finding in verdict.findings)
+
+
+def price_of(asking: str | None) -> str | None:
+    from auditor.intake import money
+
+    price = money.asking(asking) if asking else None
+    if asking and price is None:
+        wrong(f'--asking {asking!r} is no single clear amount; expected something like "45.00 USD"')
+    return price
+
+
+def columns_of(pairs: list[str] | None) -> dict[str, str]:
+    from auditor.intake.columns import fields
+
+    columns: dict[str, str] = {}
+    for pair in pairs or ():
+        field, sign, head = pair.partition("=")
+        if not sign or not head or field not in fields():
+            wrong(f"--column {pair!r}: expected FIELD=COLUMN, FIELD one of {', '.join(fields())}")
+        columns[field] = head
+    return columns
+
+
+def outs_of(out: list[Path] | None) -> list[Path]:
+    from auditor.reports.files import KINDS
+
+    for path in out or ():
+        if path.suffix.lower() not in KINDS:
+            wrong(f"--out {path}: the suffix must tell the kind: {' or '.join(KINDS)}")
+        if path.is_dir() or not path.resolve().parent.is_dir():
+            wrong(f"--out {path}: {'is a folder' if path.is_dir() else 'its folder does not exist'}")
+    return out or []
+
+
+def open_shelf(points: list[Path] | None) -> tuple[Shelf, bool]:
+    """The point sets, mistakes in them told on standard error, and whether there were any."""
+    from auditor.knowledge.shelf import Shelf
+
+    for folder in points or ():
+        if not folder.exists():
+            wrong(f"--points {folder}: no such folder")
+    shelf = Shelf.open(points or ())
+    for mistake in shelf.mistakes:
+        print(mistake, file=sys.stderr)
+    return shelf, bool(shelf.mistakes)
+
+
+def one_listing(file: str) -> Listing:
+    """The one listing of a file or of standard input; exits when there is none, or more than one."""
+    from auditor.intake import open_one
+
+    listings: list[Listing] = []
+    for item in open_one(file):
+        if isinstance(item, Listing):
+            listings.append(item)
+        else:
+            print(line_of(item), file=sys.stderr)
+        if len(listings) > 1:
+            wrong(f"{file} holds more than one listing: auditor scan reads many")
+    if not listings:
+        raise typer.Exit(UNREAD)
+    return listings[0]
+
+
+def line_of(item: Item) -> str:
+    from auditor.reports.screen import safe
+
+    if isinstance(item, Reject):
+        return safe(f"{item.source}, {item.place}: could not be read: {item.reason}")
+    return "" if isinstance(item, Listing) else safe(f"{item.source}: {item.text}")

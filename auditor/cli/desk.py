@@ -1,0 +1,26 @@
+"""``auditor desk``: the local page."""
+
+from __future__ import annotations
+
+from typing import Annotated
+
+import typer
+
+from auditor.cli.app import app
+from auditor.cli.common import Points, open_shelf, wrong
+
+
+@app.command(epilog="Example: auditor desk --points my_points")
+def desk(
+    points: Points = None,
+    port: Annotated[int, typer.Option(min=0, max=65535, help="The port; 0 takes a free one.")] = 0,
+    browser: Annotated[bool, typer.Option(help="Open the desk in the browser.")] = True,
+) -> None:
+    """Serve a page for this computer alone: draft a description, read a batch, look books up."""
+    from auditor.desk.serve import serve
+
+    shelf, _ = open_shelf(points)
+    try:
+        serve(shelf, port, browse=browser)
+    except OSError as error:
+        wrong(f"--port {port}: {error.strerror}")
