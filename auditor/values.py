@@ -12,6 +12,7 @@ Part = Literal["book", "jacket", "copy"]
 Stance = Literal["asserted", "denied", "hedged", "unchecked", "elsewhere"]
 Standing = Literal["supported", "unproven", "contradicted", "unclaimed"]
 Severity = Literal["grave", "weighty", "note"]
+Degree = Literal["slight", "heavy"]
 FindingKind = Literal[
     "missing evidence",
     "contradiction",
@@ -68,7 +69,11 @@ class Trace:
 
 @dataclass(frozen=True, slots=True)
 class Claim:
-    """What the text says of one feature; names and values are those of the contract. ``end`` is exclusive."""
+    """What the text says of one feature; names and values are those of the contract. ``end`` is exclusive.
+
+    ``degree`` tells of a defect how much of it there is said to be, None where the text doesn't say; it stands beside the
+    contract's fields and is no part of what makes two claims the same.
+    """
 
     feature: str
     value: str
@@ -77,6 +82,7 @@ class Claim:
     start: int
     end: int
     trace: Trace = field(default=Trace(""), compare=False)
+    degree: Degree | None = field(default=None, compare=False)
 
     @property
     def key(self) -> tuple[str, str, str, str]:

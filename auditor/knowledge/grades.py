@@ -13,7 +13,10 @@ _SHADE = 1 / 3  # "+" lies above the grade and below the next one up, "-" likewi
 
 @dataclass(frozen=True, slots=True)
 class GradeRule:
-    """A copy with one of ``values`` of ``feature`` told of ``part`` can't carry a grade better than ``best_allowed``."""
+    """A copy with one of ``values`` of ``feature`` told of ``part`` can't carry a grade better than ``best_allowed``.
+
+    ``degrees`` are the degrees of a fault that the rule holds for; ``plain`` is one told without a degree.
+    """
 
     id: str
     best_allowed: str
@@ -22,6 +25,7 @@ class GradeRule:
     values: tuple[str, ...]
     reason: str
     source: str
+    degrees: tuple[Literal["slight", "plain", "heavy"], ...] = ("slight", "plain", "heavy")
 
 
 def rank(grade: str) -> float | None:
@@ -35,7 +39,10 @@ def rank(grade: str) -> float | None:
 @cache
 def rules() -> tuple[GradeRule, ...]:
     """Every bound that a fault sets, as lexicon/grades.toml gives them."""
-    return tuple(GradeRule(**{**row, "values": tuple(row["values"])}) for row in lexicon.table("grades")["rules"])
+    listed = ("values", "degrees")
+    return tuple(
+        GradeRule(**row | {name: tuple(row[name]) for name in listed if name in row}) for row in lexicon.table("grades")["rules"]
+    )
 
 
 @cache

@@ -6,15 +6,17 @@ from collections.abc import Iterable, Sequence
 from dataclasses import replace
 
 from auditor.knowledge.lines import lowest
+from auditor.reading.degrees import degree_of
 from auditor.reading.headings import HEADING
 from auditor.reading.othercopies import is_lot
 from auditor.reading.parts import last_spoken, part_of
 from auditor.reading.phrases import Phrase
 from auditor.reading.scene import Draft, Scene, roles
 from auditor.reading.stance import QUESTION, Layers, resolve
-from auditor.values import Claim, Part, Stance, Trace
+from auditor.values import Claim, Degree, Part, Stance, Trace
 
 _COUNTRIES = {"1 american", "1 british", "1 canadian", "1 english"}
+_DEGREES: tuple[Degree | None, ...] = ("slight", None, "heavy")
 _NEGATED = {"lacking", "none issued", "none"}
 
 
@@ -105,7 +107,9 @@ def _claim(
         scopes.get(id(cue)),
         governor,
     )
-    return Claim(feature, value, part, stance, words.start[draft.first], words.end[draft.last - 1], trace)
+    return Claim(
+        feature, value, part, stance, words.start[draft.first], words.end[draft.last - 1], trace, degree_of(scene, draft)
+    )
 
 
 def _judged(scene: Scene, feature: str, cue: Phrase) -> bool:
@@ -212,10 +216,17 @@ def _given(told: str, lines: set[str]) -> bool:
 
 
 def _once(claims: Iterable[Claim]) -> list[Claim]:
+    """Each claim once, where it is first told; of a fault told twice the heavier degree counts."""
     seen: dict[tuple[str, str, str, str], Claim] = {}
     for claim in claims:
-        seen.setdefault(claim.key, claim)
+        first = seen.setdefault(claim.key, claim)
+        if _heavier(claim.degree, first.degree):
+            seen[claim.key] = replace(first, degree=claim.degree)
     return list(seen.values())
+
+
+def _heavier(degree: Degree | None, other: Degree | None) -> bool:
+    return _DEGREES.index(degree) > _DEGREES.index(other)
 
 
 def _settled(claims: list[Claim]) -> list[Claim]:

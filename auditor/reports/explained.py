@@ -26,6 +26,8 @@ def lines(claim: Claim, text: str) -> Iterator[tuple[int, str]]:
     trace = claim.trace
     yield 2, f"{claim.feature} = {claim.value}, {claim.part}, {claim.stance}: “{_quoted(text, (claim.start, claim.end))}”"
     yield 6, f"row: {trace.row}"
+    if claim.degree:
+        yield 6, f"degree: {claim.degree}"
     if trace.cue:
         yield 6, f"cue: “{trace.cue}”" + (f" (row: {trace.cue_row})" if trace.cue_row else "")
     if trace.cue and trace.scope:

@@ -7,7 +7,7 @@ from typing import Any, get_args
 
 from auditor.knowledge.points import PointSet
 from auditor.knowledge.shelf import Shelf
-from auditor.values import Claim, FindingKind, Verdict
+from auditor.values import Claim, Degree, FindingKind, Verdict
 from auditor.weighing import weigh
 
 _STANCES = {"~": "denied", "?": "hedged", "…": "unchecked", "^": "elsewhere"}
@@ -21,6 +21,8 @@ SHELF = Shelf.open()
 def said(*words: str, work: PointSet | None = None) -> tuple[Claim, ...]:
     """Claims from ``"feature=value"``, before it ``~`` (denied), ``?`` (hedged), ``^`` (elsewhere), behind it ``@jacket``.
 
+    A fault's degree stands in front: ``"heavy defect=foxing"``.
+
     Points take their part from ``work``. Each claim gets a span of its own, in order.
     """
     claims = []
@@ -28,12 +30,13 @@ def said(*words: str, work: PointSet | None = None) -> tuple[Claim, ...]:
         stance = _STANCES.get(text[0], "asserted")
         text = text.lstrip("".join(_STANCES))
         text, _, part = text.partition("@")
+        degree, text = text.split(" ", 1) if text.startswith(get_args(Degree)) else (None, text)
         feature, _, value = text.partition("=")
         if not part:
             part = "jacket" if feature in _JACKET else "copy" if feature in _COPY else "book"
             if feature == "point" and work is not None:
                 part = work.point(value.partition("=")[0]).part
-        claims.append(Claim(feature, value, part, stance, 10 * number, 10 * number + 9))
+        claims.append(Claim(feature, value, part, stance, 10 * number, 10 * number + 9, degree=degree))
     return tuple(claims)
 
 

@@ -47,6 +47,7 @@ def _breaks(rule: GradeRule, fault: Claim, grade: Claim) -> bool:
     graded, allowed = rank(grade.value), rank(rule.best_allowed)
     return (
         of_part == grade.part
+        and (fault.degree or "plain") in rule.degrees
         and rule.part in ("either", of_part)
         and graded is not None
         and allowed is not None
