@@ -32,8 +32,9 @@ def test_words_that_are_no_grade(grade):
     assert rank(grade) is None  # CLAIMS: "excellent", "nice", "acceptable" are no grade
 
 
-def _best(feature: str, value: str, part: str) -> float:
-    found = [rank(r.best_allowed) for r in rules() if r.feature == feature and value in r.values and r.part in (part, "either")]
+def _best(feature: str, value: str, part: str, degree: str = "plain") -> float:
+    held = [rule for rule in rules() if rule.feature == feature and value in rule.values and degree in rule.degrees]
+    found = [rank(rule.best_allowed) for rule in held if rule.part in (part, "either")]
     return max((place for place in found if place is not None), default=1.0)
 
 
@@ -54,6 +55,11 @@ def _best(feature: str, value: str, part: str) -> float:
 def test_what_a_fault_leaves(feature, value, part, best):
     # AB Bookman's Weekly definitions of 1949 and IOBA, as lexicon/grades.toml cites them beside each rule
     assert _best(feature, value, part) == rank(best)
+
+
+@pytest.mark.parametrize(("degree", "best"), [("slight", "fine"), ("plain", "near fine"), ("heavy", "very good")])
+def test_what_is_left_by_the_degree_of_a_fault(degree, best):
+    assert _best("defect", "stain", "book", degree) == rank(best)
 
 
 def test_no_rule_touches_ordinary_words_of_a_very_good_copy():
