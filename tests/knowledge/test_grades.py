@@ -57,9 +57,19 @@ def test_what_a_fault_leaves(feature, value, part, best):
     assert _best(feature, value, part) == rank(best)
 
 
-@pytest.mark.parametrize(("degree", "best"), [("slight", "fine"), ("plain", "near fine"), ("heavy", "very good")])
-def test_what_is_left_by_the_degree_of_a_fault(degree, best):
-    assert _best("defect", "stain", "book", degree) == rank(best)
+@pytest.mark.parametrize(
+    ("fault", "degree", "best"),
+    [
+        ("lean", "slight", "fine"),  # what one careful reading leaves
+        ("lean", "plain", "near fine"),
+        ("lean", "heavy", "very good"),
+        ("stain", "slight", "near fine"),
+        ("foxing", "plain", "fine"),
+        ("foxing", "heavy", "very good"),
+    ],
+)
+def test_what_is_left_by_the_degree_of_a_fault(fault, degree, best):
+    assert _best("defect", fault, "book", degree) == rank(best)
 
 
 def test_no_rule_touches_ordinary_words_of_a_very_good_copy():
