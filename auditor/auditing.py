@@ -24,18 +24,23 @@ _NOTHING = Verdict(work=None, claims=(), standing="unclaimed")
 
 
 def audit(
-    text: str, title: str | None = None, asking: str | None = None, points: Sequence[Path | str] | Path | str = ()
+    text: str,
+    title: str | None = None,
+    asking: str | None = None,
+    points: Sequence[Path | str] | Path | str = (),
+    authority: str | None = None,
 ) -> Verdict:
     """What the words of one listing claim, and what they leave open.
 
     ``asking`` is a price such as ``"45.00 USD"`` or ``"£12.50"``; ``points`` are folders of point sets that stand beside the
-    built-in ones and win over them. Raises ValueError for a price that is no single clear amount. Mistakes in point sets are
-    told once as warnings; what is sound in them is used.
+    built-in ones and win over them; where authorities differ on a point, ``authority`` names the one whose account is taken.
+    Raises ValueError for a price that is no single clear amount and for an authority of which no set has an account. Mistakes in
+    point sets are told once as warnings; what is sound in them is used.
     """
     price = None if asking is None else money.asking(asking)
     if asking is not None and price is None:
         raise ValueError(f"asking={asking!r} is no single clear amount: expected something like '45.00 USD'")
-    return audit_on(open_shelf(points), text, title, price)
+    return audit_on(open_shelf(points, authority), text, title, price)
 
 
 def audit_on(shelf: Shelf, text: str, title: str | None = None, asking: str | None = None) -> Verdict:
@@ -85,15 +90,18 @@ def audit_frame(
     return frame.assign(**named)
 
 
-def open_shelf(points: Sequence[Path | str] | Path | str = ()) -> Shelf:
-    """The built-in point sets and those of ``points``, opened once; mistakes in them are told as warnings."""
+def open_shelf(points: Sequence[Path | str] | Path | str = (), authority: str | None = None) -> Shelf:
+    """The built-in point sets and those of ``points``, opened once; mistakes in them are told as warnings.
+
+    With an ``authority`` the disputed points are as that one has them; raises ValueError where it gives no account.
+    """
     folders = (points,) if isinstance(points, str | Path) else tuple(points)
-    return _shelf(tuple(Path(folder) for folder in folders))
+    return _shelf(tuple(Path(folder) for folder in folders), authority)
 
 
 @lru_cache(maxsize=8)
-def _shelf(folders: tuple[Path, ...]) -> Shelf:
+def _shelf(folders: tuple[Path, ...], authority: str | None) -> Shelf:
     shelf = Shelf.open(folders)
     for mistake in shelf.mistakes:
         warnings.warn(str(mistake), stacklevel=4)
-    return shelf
+    return shelf.by(authority) if authority is not None else shelf

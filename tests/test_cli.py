@@ -320,3 +320,18 @@ def test_help_loads_no_heavy_room():
     code = "import sys, auditor.cli; print({'spacy', 'pandas', 'pydantic'} & sys.modules.keys())"
     done = subprocess.run([sys.executable, "-c", code], capture_output=True, text=True, cwd=DEMO.parent, check=True)
     assert done.stdout.strip() == "set()"
+
+
+def test_an_authority_can_be_chosen():
+    # The Late George Apley, page 19: pulitzerprizebooks.blogspot.com/2007/09 against older guidebooks
+    words = "The Late George Apley by John P. Marquand. First printing, with Pretty Pearl on page 19."
+    plain = json.loads(out(auditor("check", "--json", words=words)))
+    chosen = json.loads(out(auditor("check", "--json", "--authority", "older guidebooks", words=words)))
+    assert (plain["candidates"]["book"], chosen["candidates"]["book"]) == (["us:2-"], ["us:1a"])
+
+
+def test_an_authority_that_says_nothing_is_told_with_those_that_do():
+    done = auditor("check", "--authority", "Nobody", words="First edition.")
+    assert done.returncode == 2
+    assert "gives no account" in errors(done).replace("\n", " ")
+    assert "Phillips" in errors(done)

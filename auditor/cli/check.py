@@ -7,7 +7,7 @@ from typing import Annotated
 import typer
 
 from auditor.cli.app import app
-from auditor.cli.common import DONE, FOUND, UNREAD, FailOn, Points, has, kinds_of, one_listing, open_shelf, price_of
+from auditor.cli.common import DONE, FOUND, UNREAD, Authority, FailOn, Points, has, kinds_of, one_listing, open_shelf, price_of
 
 
 @app.command(epilog='Example: auditor check listing.txt --title "The Ore Dock" --asking "45.00 USD"')
@@ -18,6 +18,7 @@ def check(
     title: Annotated[str | None, typer.Option(help="The listing's title.")] = None,
     asking: Annotated[str | None, typer.Option(help='The price asked, such as "45.00 USD".')] = None,
     points: Points = None,
+    authority: Authority = None,
     fail_on: FailOn = None,
     explain: Annotated[
         bool,
@@ -34,7 +35,7 @@ def check(
     from auditor.auditing import audit_on
     from auditor.reports import jsonlines, screen, terminal
 
-    shelf, mistakes = open_shelf(points)
+    shelf, mistakes = open_shelf(points, authority)
     listing = replace(listing, title=title or listing.title, asking=price or listing.asking)
     verdict = audit_on(shelf, listing.text, listing.title, listing.asking)
     if json:

@@ -19,6 +19,10 @@ DONE, FOUND, UNREAD = 0, 1, 3  # 2, used wrongly, is click's own
 Points = Annotated[
     list[Path] | None, typer.Option(metavar="FOLDER", help="Point sets of your own; they win over the built-in ones.")
 ]
+Authority = Annotated[
+    str | None,
+    typer.Option(metavar="NAME", help="Where authorities differ, take the account of this one; a disputed point stays disputed."),
+]
 FailOn = Annotated[
     list[str] | None,
     typer.Option(metavar="FINDING-KIND", help=f"Exit with 1 on such a finding: {', '.join(get_args(FindingKind))}."),
@@ -72,8 +76,8 @@ def outs_of(out: list[Path] | None) -> list[Path]:
     return out or []
 
 
-def open_shelf(points: list[Path] | None) -> tuple[Shelf, bool]:
-    """The point sets, mistakes in them told on standard error, and whether there were any."""
+def open_shelf(points: list[Path] | None, authority: str | None = None) -> tuple[Shelf, bool]:
+    """The point sets, as ``authority`` has them, mistakes in them told on standard error, and whether there were any."""
     from auditor.knowledge.shelf import Shelf
 
     for folder in points or ():
@@ -82,6 +86,11 @@ def open_shelf(points: list[Path] | None) -> tuple[Shelf, bool]:
     shelf = Shelf.open(points or ())
     for mistake in shelf.mistakes:
         print(mistake, file=sys.stderr)
+    if authority is not None:
+        try:
+            shelf = shelf.by(authority)
+        except ValueError as error:
+            wrong(f"--authority {error}")
     return shelf, bool(shelf.mistakes)
 
 

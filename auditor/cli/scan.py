@@ -9,7 +9,21 @@ from typing import Annotated
 import typer
 
 from auditor.cli.app import app
-from auditor.cli.common import DONE, FOUND, UNREAD, FailOn, Points, columns_of, has, kinds_of, line_of, open_shelf, outs_of, wrong
+from auditor.cli.common import (
+    DONE,
+    FOUND,
+    UNREAD,
+    Authority,
+    FailOn,
+    Points,
+    columns_of,
+    has,
+    kinds_of,
+    line_of,
+    open_shelf,
+    outs_of,
+    wrong,
+)
 from auditor.cli.progress import progress
 from auditor.values import Reject
 
@@ -18,6 +32,7 @@ from auditor.values import Reject
 def scan(
     paths: Annotated[list[Path], typer.Argument(metavar="PATH", help="Files or folders: .csv .tsv .jsonl .json .txt .html")],
     points: Points = None,
+    authority: Authority = None,
     column: Annotated[
         list[str] | None, typer.Option(metavar="FIELD=COLUMN", help="Which column holds a field, such as text=Body.")
     ] = None,
@@ -37,7 +52,7 @@ def scan(
     from auditor.reports.run import Run
     from auditor.scan import run
 
-    shelf, mistakes = open_shelf(points)
+    shelf, mistakes = open_shelf(points, authority)
     overview = Overview()
     told = Run(shelf.sets)
     found = False

@@ -51,6 +51,14 @@ class Shelf:
             sets[found.set.stem] = found.set
         return cls(sets, tuple(mistakes), tuple(remarks))
 
+    def by(self, authority: str) -> Shelf:
+        """The shelf with every set as ``authority`` has it, where it gives an account; raises ValueError where none does."""
+        known = sorted({name for work in self.sets.values() for name in work.authorities()})
+        if authority not in known:
+            raise ValueError(f"{authority!r} gives no account in any point set; expected one of {', '.join(map(repr, known))}")
+        sets = {stem: work.by(authority) if authority in work.authorities() else work for stem, work in self.sets.items()}
+        return Shelf(sets, self.mistakes, self.remarks)
+
     def match(self, text: str, title: str | None = None, isbns: Sequence[str] = ()) -> Match | None:
         """The point set that a listing speaks of, or None: a wrong match is worse than none. See ``matching``."""
         return self._matcher.match(text, title, isbns)
