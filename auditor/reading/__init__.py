@@ -1,4 +1,4 @@
-"""Reading: from a listing's text to its claims. `read` is the door; spaCy is imported when it is first used."""
+"""Reading: from a listing's text to its claims. `read` is the door; `pipeline` has the same as a spaCy component."""
 
 from __future__ import annotations
 
@@ -15,6 +15,6 @@ __all__ = ["find_isbns", "read"]
 
 def read(text: str, work: PointSet | None = None) -> tuple[Claim, ...]:
     """The claims of a text, in its order; with a ``work`` its points are read as well."""
-    from auditor.reading.pipeline import read as read_with_pipeline
+    from auditor.reading import reader  # here, so that who only wants an ISBN loads no lexicon
 
-    return read_with_pipeline(text, work)
+    return reader.read(text, work)

@@ -62,28 +62,37 @@ class Mender:
         for word in sorted(self.known):
             if len(word) >= SHORTEST:
                 self._by_letter.setdefault(word[0], []).append(word)
+        self._right: set[str] = set(self.known)  # forms met that need no mending
         self._mended: dict[str, str] = {}
 
     def mend(self, split: Words) -> Words:
         """The words with slips mended. A short word that begins with a capital in running text is left: it may be a name."""
-        norm, known = split.norm, self.known
-        suspects = [i for i, word in enumerate(norm) if len(word) >= SHORTEST and word not in known and word.isalpha()]
-        if not suspects:
-            return split
-        mended = norm.copy()
+        norm, right = split.norm, self._right
+        suspects = [i for i, word in enumerate(norm) if word not in right]
+        mended = norm.copy() if suspects else norm
         for i in suspects:
             piece = split.text[split.start[i] : split.start[i] + 2]
             if len(norm[i]) >= _NAME or not piece[0].isupper() or piece[1:2].isupper():
                 mended[i] = self.word(norm[i])
-        return replace(split, norm=mended)
+        return replace(split, norm=mended) if suspects else split
 
     def word(self, word: str) -> str:
+        """The word that this one is read as: itself if it is right as it stands."""
+        if word in self._right:
+            return word
         held = self._mended.get(word)
         if held is None:
-            if len(self._mended) >= _REMEMBERED:
-                self._mended.clear()
-            held = self._mended[word] = self._near(word) if word not in right_words() else word
+            held = self._near(word) if self._may_slip(word) else word
+            if len(self._right) + len(self._mended) >= _REMEMBERED:
+                self._right, self._mended = set(self.known), {}
+            if held == word:
+                self._right.add(word)
+            else:
+                self._mended[word] = held
         return held
+
+    def _may_slip(self, word: str) -> bool:
+        return len(word) >= SHORTEST and word.isalpha() and word not in self.known and word not in right_words()
 
     def _near(self, word: str) -> str:
         found = process.extractOne(word, self._by_letter.get(word[0], ()), scorer=OSA.distance, score_cutoff=strokes(word))

@@ -9,7 +9,8 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
 from contextlib import contextmanager
-from dataclasses import dataclass
+from operator import itemgetter
+from typing import NamedTuple
 
 from auditor.reading.rows import Row, chunks
 from auditor.reading.words import words
@@ -18,13 +19,21 @@ CUES = frozenset({"denial", "hedge", "unchecked", "elsewhere", "exception", "con
 _HYPHENS = ("-", " ", "")
 
 
-@dataclass(frozen=True, slots=True)
-class Phrase:
+class Phrase(NamedTuple):
     """A row's phrase at words ``first`` up to and without ``last``."""
 
     row: Row
     first: int
     last: int
+
+
+class _Step(NamedTuple):
+    """All the states that the same words lead to: the words that go on from there, None until one was followed, and the places
+    of the rows whose phrase ends there."""
+
+    states: frozenset[int]
+    following: dict[str, _Step | None]
+    ends: tuple[int, ...]
 
 
 def spellings(piece: str) -> set[tuple[str, ...]]:
@@ -42,10 +51,13 @@ class PhraseFinder:
         self.rows = tuple(rows)
         self._next: list[dict[str, list[int]]] = [{}]  # state -> word -> states; state 0 begins every phrase
         self._ends: dict[int, list[int]] = {}  # state -> places of the rows whose phrase ends there
+        self._steps: dict[frozenset[int], _Step] = {}
         self._left_out: str | None = None
         for place, row in enumerate(self.rows):
             for phrase in row.phrases:
                 self._add(phrase, place)
+        self._cue = [row.kind in CUES for row in self.rows]
+        self._begin = self._step(frozenset({0}))
 
     def _add(self, phrase: str, place: int) -> None:
         reached = {0}
@@ -87,42 +99,58 @@ class PhraseFinder:
         finally:
             self._left_out = None
 
-    def _hits(self, norm: list[str]) -> Iterator[tuple[int, int, int]]:
-        """(place of row, first, last) of every phrase in the words."""
-        following, ends = self._next, self._ends
-        begin = following[0]
-        size = len(norm)
-        for first in range(size):
-            states = begin.get(norm[first])
-            if states is None:
+    def _step(self, states: frozenset[int]) -> _Step:
+        """The states as one step. A step is worked out when a text first gets there: few of all that there could be are."""
+        step = self._steps.get(states)
+        if step is None:
+            places = {place for state in states for place in self._ends.get(state, ())}
+            words = {word for state in states for word in self._next[state]}
+            step = self._steps[states] = _Step(states, dict.fromkeys(words), tuple(sorted(places)))
+        return step
+
+    def _follow(self, step: _Step, word: str) -> _Step:
+        following = step.following[word] = self._step(
+            frozenset(target for state in step.states for target in self._next[state].get(word, ()))
+        )
+        return following
+
+    def _hits(self, norm: list[str]) -> list[tuple[int, int, int]]:
+        """(length with a minus, first, place of row) of every phrase in the words."""
+        hits: list[tuple[int, int, int]] = []
+        begin, size = self._begin.following, len(norm)
+        for first, word in enumerate(norm):
+            if word not in begin:
                 continue
+            step = begin[word] or self._follow(self._begin, word)
             last = first + 1
-            while states:
-                for state in states:
-                    for place in ends.get(state, ()):
-                        yield place, first, last
-                if last == size:
+            while True:
+                for place in step.ends:
+                    hits.append((first - last, first, place))
+                if last == size or norm[last] not in step.following:
                     break
-                word = norm[last]
-                states = [target for state in states for target in following[state].get(word, ())]
+                step = step.following[norm[last]] or self._follow(step, norm[last])
                 last += 1
+        return hits
 
     def find(self, norm: list[str]) -> list[Phrase]:
         """Phrases in order of place. Cues overlap no other cue and the rest no other of the rest; a cue inside a longer
         phrase of the rest ("no" in "no jacket", "but" in a false friend) is part of that phrase and no cue."""
-        taken = {True: bytearray(len(norm)), False: bytearray(len(norm))}
+        by_cues = by_rest = 0  # the words taken, a bit each
         found: list[Phrase] = []
-        for place, first, last in sorted(set(self._hits(norm)), key=lambda hit: (hit[1] - hit[2], hit[1], hit[0])):
-            row = self.rows[place]
-            cue = row.kind in CUES
-            plane = taken[cue]
-            if row.id == self._left_out or any(plane[first:last]):
-                continue
-            if cue and all(taken[False][first:last]) and _within(found, first, last):
-                continue
-            plane[first:last] = b"\1" * (last - first)
-            found.append(Phrase(row, first, last))
-        found.sort(key=lambda phrase: phrase.first)
+        for shorter, first, place in sorted(self._hits(norm)):
+            own = ((1 << -shorter) - 1) << first
+            if self._cue[place]:
+                if own & by_cues or (own & by_rest == own and _within(found, first, first - shorter)):
+                    continue
+                if self.rows[place].id == self._left_out:
+                    continue
+                by_cues |= own
+            else:
+                if own & by_rest or self.rows[place].id == self._left_out:
+                    continue
+                by_rest |= own
+            found.append(Phrase(self.rows[place], first, first - shorter))
+        found.sort(key=itemgetter(1))
         return found
 
 

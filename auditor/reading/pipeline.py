@@ -1,7 +1,8 @@
 """The reader as spaCy components: ``nlp.add_pipe("listing_claims")`` and ``doc._.claims`` holds the result.
 
-``build()`` gives the pipeline that the product uses: blank English with the trade's tokenizer and the claim reader. The component
-reads ``doc.text`` with its own words, so it works behind any tokenizer.
+``build()`` gives blank English with the trade's tokenizer and the claim reader. The component reads ``doc.text`` with its own
+words, so it works behind any tokenizer. The product itself reads without a ``Doc`` (`auditor.reading.read`): nothing in the
+reading needs one, and making one costs more than finding the words.
 """
 
 # No `from __future__ import annotations` here: spaCy 3.8.4 reads a factory's annotations as they stand.
@@ -14,13 +15,8 @@ from spacy.tokens import Doc
 from spacy.util import registry
 from spacy.vocab import Vocab
 
-from auditor.knowledge.points import PointSet
-from auditor.reading.mending import Mender
-from auditor.reading.phrases import PhraseFinder
-from auditor.reading.reader import read_text
-from auditor.reading.rows import rows
+from auditor.reading.reader import finder, mender, read_text
 from auditor.reading.words import words
-from auditor.values import Claim
 
 if not Doc.has_extension("claims"):
     Doc.set_extension("claims", default=())
@@ -65,8 +61,8 @@ class ClaimReader:
     """Sets ``doc._.claims`` (a tuple of Claims) and ``doc.spans["claims"]``; reads the points of ``doc._.work`` if set."""
 
     def __init__(self) -> None:
-        self.finder = PhraseFinder(rows())
-        self.mender = Mender(rows())
+        self.finder = finder()
+        self.mender = mender()
 
     def __call__(self, doc: Doc) -> Doc:
         doc._.claims = read_text(doc.text, self.finder, self.mender, doc._.work)
@@ -86,14 +82,3 @@ def build() -> Language:
     nlp = spacy.blank("en", config={"nlp": {"tokenizer": {"@tokenizers": "auditor.listing_tokenizer.v1"}}})
     nlp.add_pipe("listing_claims")
     return nlp
-
-
-def read(text: str, work: PointSet | None = None) -> tuple[Claim, ...]:
-    """The claims of one text."""
-    nlp = build()
-    doc = nlp.make_doc(text)
-    doc._.work = work
-    for _, component in nlp.pipeline:
-        doc = component(doc)
-    claims: tuple[Claim, ...] = doc._.claims
-    return claims

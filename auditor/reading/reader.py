@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from functools import cache
+
 from auditor.knowledge.points import PointSet
 from auditor.reading.mending import Mender
 from auditor.reading.phrases import PhraseFinder
@@ -16,6 +18,7 @@ from auditor.reading.readers.jackets import read_jackets
 from auditor.reading.readers.lines import read_lines
 from auditor.reading.readers.money import read_prices
 from auditor.reading.readers.terms import read_terms
+from auditor.reading.rows import rows
 from auditor.reading.scene import Draft, Scene, stage
 from auditor.reading.settle import settle
 from auditor.reading.stance import layers
@@ -23,8 +26,25 @@ from auditor.reading.words import words
 from auditor.values import Claim
 
 
-def read_text(text: str, finder: PhraseFinder, mender: Mender, work: PointSet | None = None) -> tuple[Claim, ...]:
+@cache
+def finder() -> PhraseFinder:
+    """The phrases of lexicon/reading."""
+    return PhraseFinder(rows())
+
+
+@cache
+def mender() -> Mender:
+    """Mends slips against the words of lexicon/reading."""
+    return Mender(rows())
+
+
+def read(text: str, work: PointSet | None = None) -> tuple[Claim, ...]:
     """The claims of a text in its order. With a ``work`` its points are read as well."""
+    return read_text(text, finder(), mender(), work)
+
+
+def read_text(text: str, finder: PhraseFinder, mender: Mender, work: PointSet | None = None) -> tuple[Claim, ...]:
+    """``read`` with a finder and a mender of one's own."""
     split = words(text)
     if not len(split):
         return ()

@@ -59,16 +59,13 @@ class Scene:
     """One text, ready to be read."""
 
     words: Words
+    norm: list[str]  # the words' plain forms
     content: list[Phrase]
     cues: list[Phrase]
     clauses: list[Clause]
     clause_of: list[int]
     segment_of: list[int]
     at: dict[int, Phrase]
-
-    @property
-    def norm(self) -> list[str]:
-        return self.words.norm
 
     def clause(self, index: int) -> Clause:
         return self.clauses[self.clause_of[index]]
@@ -106,15 +103,9 @@ def stage(words: Words, found: list[Phrase]) -> Scene:
             segment += 1
     if first < len(norm):
         clauses.append(Clause(first, len(norm), ""))
-    return Scene(
-        words,
-        [phrase for phrase in found if phrase.row.kind not in CUES],
-        [phrase for phrase in found if phrase.row.kind in CUES],
-        clauses,
-        clause_of,
-        segment_of,
-        {phrase.first: phrase for phrase in found if phrase.row.kind not in CUES},
-    )
+    content = [phrase for phrase in found if phrase.row.kind not in CUES]
+    cues = [phrase for phrase in found if phrase.row.kind in CUES]
+    return Scene(words, norm, content, cues, clauses, clause_of, segment_of, {phrase.first: phrase for phrase in content})
 
 
 def _ends_clause(words: Words, index: int) -> bool:

@@ -10,7 +10,9 @@ from __future__ import annotations
 import html
 import re
 from dataclasses import dataclass
+from functools import lru_cache
 
+_LONGEST_KEPT = 40  # characters of a chunk that is worth keeping: longer ones hardly come again
 _SOFT = "\u00ad\u200b-\u200d\u2060\ufeff"
 _WORD = re.compile(
     rf"""
@@ -60,16 +62,34 @@ def _plain(piece: str) -> str:
 
 
 def words(text: str) -> Words:
-    """Splits a text. Empty pieces (inline tags, stray soft hyphens) leave no word."""
+    """Splits a text. Empty pieces (inline tags, stray soft hyphens) leave no word.
+
+    Nothing but a tag reaches over a blank, so a text without tags is split at its blanks, and each chunk between them once for
+    all texts: listings use the same chunks over and over.
+    """
     norm: list[str] = []
     start: list[int] = []
     end: list[int] = []
-    odd = _ODD.search(text) is not None
-    for match in _WORD.finditer(text):
+    at = 0
+    for chunk in (text,) if "<" in text else text.split(" "):
+        for plain, first, last in _known(chunk) if len(chunk) <= _LONGEST_KEPT else _split(chunk):
+            norm.append(plain)
+            start.append(at + first)
+            end.append(at + last)
+        at += len(chunk) + 1
+    return Words(text, norm, start, end)
+
+
+def _split(chunk: str) -> tuple[tuple[str, int, int], ...]:
+    """Plain form, start and end of each word of a chunk."""
+    odd = _ODD.search(chunk) is not None
+    found: list[tuple[str, int, int]] = []
+    for match in _WORD.finditer(chunk):
         piece = match.group()
         plain = "\n" if piece[-1] == "\n" else _plain(piece) if odd else piece.lower()
         if plain:
-            norm.append(plain)
-            start.append(match.start())
-            end.append(match.end())
-    return Words(text, norm, start, end)
+            found.append((plain, *match.span()))
+    return tuple(found)
+
+
+_known = lru_cache(maxsize=50_000)(_split)

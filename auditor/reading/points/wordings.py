@@ -25,8 +25,8 @@ def by_words(sight: Sight) -> list[Found]:
 def _by_way(sight: Sight, said: Said, way: Way) -> Found | None:
     """The way's words in the clause, those not denied first; denied ones state the lack, or the reading denied."""
     parted: tuple[dict[str, list[int]], dict[str, list[int]]] = ({}, {})
-    for need in way.needs & sight.at.keys():
-        for place in sight.at[need]:
+    for need, stands in sight.at.items():  # in the clause's order: of places equally near the first is told
+        for place in stands if need in way.needs else ():
             denied = sight.denied(place)
             parted[denied].setdefault(need, []).append(place)
             if need[0] == "#":  # "does not state" denies what is stated, not the stating
