@@ -13,6 +13,7 @@ from auditor.knowledge import lexicon
 from auditor.reading.phrases import Phrase
 from auditor.reading.rows import Row
 from auditor.reading.scene import Clause, Scene, roles
+from auditor.reading.starts import Start
 
 _SUBJECT = Row(
     id="other edition as subject", kind="elsewhere", phrases=("the London edition has",), reason="said of that edition"
@@ -49,14 +50,17 @@ def jacket_before(scene: Scene, first: int) -> bool:
     return at >= clause and norm[at] in words["jackets"]
 
 
+_START = Start(lambda word: word in ("the", "a", "an") or word in roles()["plural_nouns"] or word in roles()["each"])
+_OF_LOT = Start(lambda word: word in roles()["numbers"] or word.isdecimal() or word == "lot")
+
+
 def other_editions(scene: Scene) -> list[Phrase]:
     """Cues for every such noun phrase, over the words from its article to its noun."""
-    if is_lot(scene):
+    if scene.once(is_lot):
         return []
     plurals = roles()["plural_nouns"]
-    openers = plurals | roles()["each"] | {"the", "a", "an"}
     found: list[Phrase | None] = []
-    for index in [index for index, word in enumerate(scene.norm) if word in openers]:
+    for index in scene.starting(_START):
         clause = scene.clause(index)
         if index == clause.last:
             continue
@@ -118,7 +122,7 @@ def is_lot(scene: Scene) -> bool:
         )
         or (word == "lot" and norm[at + 1 : at + 2] in (["of"], ["("], [":"]))
         or (word == "2" and norm[at - 1 : at] == ["("] and norm[at + 1 : at + 2] == [")"])
-        for at, word in enumerate(norm)
+        for at, word in ((at, norm[at]) for at in scene.starting(_OF_LOT))
     )
 
 

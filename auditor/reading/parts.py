@@ -63,7 +63,7 @@ def last_spoken(scene: Scene, first: int, last: int, before: Part) -> Part:
     part = before
     for phrase in scene.between(first, last):
         part = named(phrase) or part
-    return "book" if part == "jacket" and _jacketless(scene) else part
+    return "book" if part == "jacket" and scene.once(_jacketless) else part
 
 
 def both_parts(scene: Scene, phrase: Phrase) -> bool:
@@ -119,7 +119,7 @@ def _part_of_noun(scene: Scene, noun: Phrase, draft: Draft, spoken: Part) -> Par
     if scene.norm[noun.last : noun.last + 2] == ["of", "it"] and noun.first >= draft.first:
         return last_spoken(scene, scene.clause(draft.first).first, draft.first, spoken)
     if row.part is not None:
-        return "book" if row.id == "wrapper part" and _jacketless(scene) else row.part
+        return "book" if row.id == "wrapper part" and scene.once(_jacketless) else row.part
     beside = [part for phrase in scene.between(scene.segment(noun.first)[0], noun.first) if (part := named(phrase)) is not None]
     if beside and row.sign is None:
         return beside[-1]

@@ -3,18 +3,23 @@
 from __future__ import annotations
 
 from bisect import bisect_left
-from dataclasses import dataclass
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass, field
 from functools import cache
 from operator import attrgetter
-from typing import Any
+from typing import Any, TypeVar
 
 from auditor.knowledge import lexicon
 from auditor.reading.phrases import CUES, Phrase
+from auditor.reading.starts import Start, starts_in
 from auditor.reading.words import Words
 from auditor.values import Part, Stance
 
 _HARD = {"\n", ";", "!", "?", "•", "|", "—", "*", "~", "...", "=", "¶", ">"}
 _SOFT = {",", "(", ")", "[", "]"}
+_STOPPING = _HARD | {"-", "."}
+
+Fact = TypeVar("Fact")
 
 
 @cache
@@ -66,6 +71,19 @@ class Scene:
     clause_of: list[int]
     segment_of: list[int]
     at: dict[int, Phrase]
+    starts: dict[Start, list[int]]
+    known: dict[Callable[[Scene], Any], Any] = field(default_factory=dict, repr=False)
+
+    def starting(self, start: Start) -> Sequence[int]:
+        """The words that a reader starts from, in order."""
+        return self.starts.get(start, ())
+
+    def once(self, fact: Callable[[Scene], Fact]) -> Fact:
+        """A fact of the whole text, worked out when it is first asked for: ``scene.once(is_lot)``."""
+        if fact not in self.known:
+            self.known[fact] = fact(self)
+        value: Fact = self.known[fact]
+        return value
 
     def clause(self, index: int) -> Clause:
         return self.clauses[self.clause_of[index]]
@@ -96,7 +114,7 @@ def stage(words: Words, found: list[Phrase]) -> Scene:
     first = segment = 0
     for index, word in enumerate(norm):
         clause_of[index], segment_of[index] = len(clauses), segment
-        if not inside[index] and _ends_clause(words, index):
+        if word in _STOPPING and not inside[index] and _ends_clause(words, index):
             clauses.append(Clause(first, index + 1, word))
             first, segment = index + 1, segment + 1
         elif word in _SOFT and not inside[index]:
@@ -105,7 +123,8 @@ def stage(words: Words, found: list[Phrase]) -> Scene:
         clauses.append(Clause(first, len(norm), ""))
     content = [phrase for phrase in found if phrase.row.kind not in CUES]
     cues = [phrase for phrase in found if phrase.row.kind in CUES]
-    return Scene(words, norm, content, cues, clauses, clause_of, segment_of, {phrase.first: phrase for phrase in content})
+    at = {phrase.first: phrase for phrase in content}
+    return Scene(words, norm, content, cues, clauses, clause_of, segment_of, at, starts_in(norm))
 
 
 def _ends_clause(words: Words, index: int) -> bool:

@@ -38,7 +38,7 @@ def settle(scene: Scene, drafts: Sequence[Draft], laid: Layers) -> tuple[Claim, 
         answer = laid.answers.get(clause)
         if answer is not None and claim.stance == "elsewhere":
             claims.append(_answered(claim, answer))
-    return tuple(_settled(_once(claims if is_lot(scene) else _of_one_copy(claims, ours))))
+    return tuple(_settled(_once(claims if scene.once(is_lot) else _of_one_copy(claims, ours))))
 
 
 def _answered(claim: Claim, answer: Stance) -> Claim:
@@ -123,7 +123,7 @@ def _scopes(scene: Scene, laid: Layers) -> dict[int, tuple[int, int]]:
     words = scene.words
     found: dict[int, tuple[int, int]] = {}
     for layer in (laid.denial, laid.hedge, laid.unchecked, laid.elsewhere):
-        for index, cue in enumerate(layer):
+        for index, cue in enumerate(layer) if any(layer) else ():
             if cue is not None:
                 first, last = found.get(id(cue), (words.start[index], words.end[index]))
                 found[id(cue)] = min(first, words.start[index]), max(last, words.end[index])

@@ -9,6 +9,7 @@ from typing import Any, NamedTuple
 from auditor.knowledge import lexicon
 from auditor.reading.readers.counts import below_hundred, count_at, counting
 from auditor.reading.scene import Scene
+from auditor.reading.starts import Start
 
 _SIGNS = {"$": "USD", "£": "GBP", "₤": "GBP", "€": "EUR"}
 
@@ -41,12 +42,15 @@ def _behind_one() -> frozenset[str]:
     return frozenset({*table("coins"), *table("currencies"), "$", "-"})
 
 
+AMOUNT = Start(lambda word: word[0].isdecimal() or word in _openers())
+
+
 def amount_at(scene: Scene, index: int) -> Amount | None:
     """The amount that begins at a word."""
     word = scene.norm[index]
-    if not word[0].isdecimal() and (word not in _openers() or (word == "a" and _at(scene, index + 1) not in _behind_one())):
+    if not AMOUNT.serves(word) or (word == "a" and _at(scene, index + 1) not in _behind_one()):
         return None
-    if scene.norm[index] == "£":
+    if word == "£":
         old = _pounds_shillings(scene, index)
         if old is not None:
             return old

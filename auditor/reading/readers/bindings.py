@@ -12,6 +12,7 @@ from typing import Any
 from auditor.knowledge import lexicon
 from auditor.reading.readers.shades import read_shades
 from auditor.reading.scene import Draft, Scene, roles
+from auditor.reading.starts import Start
 from auditor.reading.words import words
 from auditor.values import Stance
 
@@ -71,23 +72,24 @@ def _openers() -> frozenset[str]:
     return frozenset(names | {words(name).norm[0] for name in _compounds()})
 
 
+START = Start(lambda word: word in _openers())
+
+
 def read_bindings(scene: Scene) -> Iterator[Draft]:
     """Drafts of ``binding``. A material alone is a claim only where it names the binding, not where it carries a fault."""
-    index = 0
+    behind = 0
     taken: set[int] = set()
-    openers = _openers()
-    while index < len(scene.norm):
-        found = _binding(scene, index) if scene.norm[index] in openers else None
+    for index in scene.starting(START):
+        found = _binding(scene, index) if index >= behind else None
         if found is None:
-            index += 1
             continue
         last, claimed = found
         taken.update(range(index, last))
         if claimed and not _not_this(scene.norm, index):
             others: Stance | None = "elsewhere" if scene.norm[last : last + 1] in (["copies"], ["ones"], ["examples"]) else None
             yield Draft("binding", _shown(scene, index, last), index, last, "binding", part="book", stance=others)
-        index = last
-    yield from read_shades(scene, lambda index: _shade(scene.norm, index), taken)
+        behind = last
+    yield from read_shades(scene, scene.starting(START), lambda index: _shade(scene.norm, index), taken)
 
 
 def _not_this(norm: list[str], index: int) -> bool:
@@ -99,8 +101,6 @@ def _not_this(norm: list[str], index: int) -> bool:
 def _shade(norm: list[str], index: int) -> int:
     """The word behind a colour told with its degrees, or ``index``: "dark blue", "red and black"."""
     at = index
-    if norm[index] not in _openers():
-        return index
     while at < len(norm) and (
         (end := _colour_end(norm, at)) > at or (at > index and _joins(norm, at, norm[at + 1] if at + 1 < len(norm) else ""))
     ):

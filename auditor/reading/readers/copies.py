@@ -9,6 +9,7 @@ from typing import NamedTuple
 from auditor.reading.readers.counts import count_at, counting, openers
 from auditor.reading.readers.known_houses import year_of
 from auditor.reading.scene import Draft, Scene
+from auditor.reading.starts import Start
 from auditor.values import Stance
 
 _LABELS = {"copy", "number", "numbered", "no", "nr", "num", "#", "handnumbered", "limitation"}
@@ -40,6 +41,9 @@ _BEFORE, _BEHIND = 8, 9
 _FURTHEST = 25  # words from the limitation to the copy's own number
 
 
+_START = Start(lambda word: word[0].isdecimal() or word in openers())
+
+
 class Count(NamedTuple):
     """A number of copies at words ``first`` up to and without ``last``."""
 
@@ -52,8 +56,8 @@ def read_copies(scene: Scene) -> Iterator[Draft]:
     """Drafts of ``limitation`` and ``print_run``."""
     limited: list[Count] = []
     index = 0
-    for at, word in enumerate(scene.norm):
-        found = count_at(scene.norm, at) if at >= index and (word[0].isdecimal() or word in openers()) else None
+    for at in scene.starting(_START):
+        found = count_at(scene.norm, at) if at >= index else None
         if found is None:
             continue
         count = Count(found[0], at, found[1])

@@ -81,6 +81,16 @@ def more_figures(norm: list[str], at: int) -> bool:
     )
 
 
+_FIGURE = re.compile(r"(\d{1,2})(?:st|nd|rd|th)")
+_TENS = {"twenty": 20, "thirty": 30}
+
+
+def opens_ordinal(word: str) -> bool:
+    """Whether an ordinal may begin with a word."""
+    known = word in roles()["ordinals"] or word in edition_words()["earliest"] or word in _TENS
+    return known or _FIGURE.fullmatch(word) is not None
+
+
 def ordinal(norm: list[str], index: int) -> tuple[int, int] | None:
     """The number that an ordinal at this word stands for and the word behind it, or None."""
     ordinals, word = roles()["ordinals"], norm[index]
@@ -92,16 +102,11 @@ def ordinal(norm: list[str], index: int) -> tuple[int, int] | None:
         ["edition"],
     ):
         return 1, index + 1
-    if (
-        word in ("twenty", "thirty")
-        and norm[index + 1 : index + 2] == ["-"]
-        and index + 2 < len(norm)
-        and norm[index + 2] in ordinals
-    ):
-        return (20 if word == "twenty" else 30) + ordinals[norm[index + 2]], index + 3
+    if word in _TENS and norm[index + 1 : index + 2] == ["-"] and index + 2 < len(norm) and norm[index + 2] in ordinals:
+        return _TENS[word] + ordinals[norm[index + 2]], index + 3
     if word in ordinals:
         return ordinals[word], index + 1
-    match = re.fullmatch(r"(\d{1,2})(?:st|nd|rd|th)", word)
+    match = _FIGURE.fullmatch(word)
     return (int(match[1]), index + 1) if match else None
 
 

@@ -11,6 +11,12 @@ from auditor.reading.scene import Draft, Scene
 from auditor.values import Part
 
 
+def opens_kind(word: str) -> bool:
+    """Whether `without_ordinal` may find something at a word."""
+    words = edition_words()
+    return word in words["kinds"] or word in words["labels"] or word in ("reprints", "firsts", "1sts", "which", "what")
+
+
 def without_ordinal(scene: Scene, index: int) -> Iterator[Draft]:
     """Kinds ("revised edition", "later printing", "firsts") and labels ("Edition: 1st", "printing 7", "state B")."""
     norm, words = scene.norm, edition_words()

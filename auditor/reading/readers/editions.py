@@ -19,24 +19,29 @@ from auditor.reading.readers.edition_context import (
     noun_behind,
     of_jacket,
     only_quoted,
+    opens_ordinal,
     ordinal,
     wording,
 )
-from auditor.reading.readers.edition_kinds import drafted, without_ordinal
+from auditor.reading.readers.edition_kinds import drafted, opens_kind, without_ordinal
 from auditor.reading.scene import Draft, Scene, roles
+from auditor.reading.starts import Start
 from auditor.values import Part
+
+_START = Start(lambda word: opens_ordinal(word) or opens_kind(word))
 
 
 def read_editions(scene: Scene) -> Iterator[Draft]:
     """Drafts of ``edition``, ``printing``, ``issue`` and ``state``."""
-    index = 0
-    while index < len(scene.norm):
+    behind = 0
+    for index in scene.starting(_START):
+        if index < behind:
+            continue
         found = ordinal(scene.norm, index)
         if found is None:
             yield from without_ordinal(scene, index)
-            index += 1
             continue
-        drafts, index = _counted(scene, index, *found)
+        drafts, behind = _counted(scene, index, *found)
         yield from drafts
 
 
@@ -132,7 +137,7 @@ def _pair(norm: list[str], first: int, number: int, index: int) -> tuple[list[Dr
 
 def _bare(scene: Scene, first: int, number: int, index: int) -> Iterator[Draft]:
     """An ordinal alone: "a first", "so not the first", "maybe a 3rd?", "the second has ...". Dropped where it claims nothing."""
-    if number > 1 and is_lot(scene):
+    if number > 1 and scene.once(is_lot):
         return
     norm, words = scene.norm, roles()
     before = norm[first - 1] if first else ""

@@ -9,6 +9,7 @@ from typing import Any
 
 from auditor.knowledge import lexicon
 from auditor.reading.scene import Scene
+from auditor.reading.starts import Start
 from auditor.reading.words import words
 
 _SPACED = {"+": "+", "plus": "+", "minus": "-"}
@@ -56,20 +57,18 @@ def _openers() -> frozenset[str]:
     return frozenset({*_notations(), *_table("words"), *_table("letters")})
 
 
+_START = Start(lambda word: word in _openers())
+
+
 def written_grades(scene: Scene) -> Iterator[Grade]:
     """All notations of the scale in a text, in order."""
-    index, openers, phrases = 0, _openers(), scene.at
-    while index < len(scene.norm):
-        if scene.norm[index] not in openers and index not in phrases:
-            index += 1
-            continue
-        found = _signed(scene, *found) if (found := _at(scene, index)) is not None else None
-        if found is None:
-            index += 1
-            continue
-        value, last, sure = found
-        yield Grade(value, index, last, sure)
-        index = last
+    mint = [phrase.first for phrase in scene.content if phrase.row.feature == "lapse"]
+    behind = 0
+    for index in sorted({*scene.starting(_START), *mint}) if mint else scene.starting(_START):
+        found = _at(scene, index) if index >= behind else None
+        if found is not None:
+            value, behind, sure = _signed(scene, *found)
+            yield Grade(value, index, behind, sure)
 
 
 def _at(scene: Scene, index: int) -> tuple[str, int, bool] | None:

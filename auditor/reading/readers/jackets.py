@@ -11,6 +11,7 @@ from functools import cache
 from auditor.knowledge import lexicon
 from auditor.reading.phrases import Phrase
 from auditor.reading.scene import Draft, Scene
+from auditor.reading.starts import Start
 
 _BEFORE, _BEHIND = 7, 14  # words looked at on either side
 
@@ -18,6 +19,9 @@ _BEFORE, _BEHIND = 7, 14  # words looked at on either side
 @cache
 def _lexicon() -> dict[str, frozenset[str]]:
     return {name: frozenset(words) for name, words in lexicon.table("jackets").items()}
+
+
+_SWAPPING = Start(lambda word: word in _lexicon()["swapping"])
 
 
 def read_jackets(scene: Scene) -> Iterator[Draft]:
@@ -46,7 +50,7 @@ def read_jackets(scene: Scene) -> Iterator[Draft]:
 def _swapped(scene: Scene) -> Iterator[Draft]:
     """ "The rear panel has the review, so somebody has swopped it for a later one": a jacket spoken of before."""
     norm = scene.norm
-    for at in [at for at, word in enumerate(norm) if word in _lexicon()["swapping"]]:
+    for at in scene.starting(_SWAPPING):
         first = scene.clause(at).first
         spoken = any(phrase.row.part == "jacket" for phrase in scene.between(first, at))
         if spoken and norm[at + 1 : at + 3] == ["it", "for"]:

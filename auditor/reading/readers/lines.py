@@ -8,6 +8,7 @@ from functools import cache
 from auditor.reading.readers.figure_rows import LETTERS, listed, number, row_at, written_out
 from auditor.reading.readers.told_lines import STRONG, WEAK, line_draft, told_of
 from auditor.reading.scene import Draft, Scene, roles
+from auditor.reading.starts import Start
 from auditor.values import Stance
 
 _AROUND = 12
@@ -18,8 +19,8 @@ def read_lines(scene: Scene) -> Iterator[Draft]:
     rows: list[Draft] = []
     signs = [phrase.first for phrase in scene.content if phrase.row.sign in (STRONG, WEAK)]
     index = 0
-    for at, word in enumerate(scene.norm):
-        if at < index or not (word[0].isdecimal() or word in _starters()):
+    for at in scene.starting(_START):
+        if at < index:
             continue
         draft = _row(scene, at, signs)
         if draft is not None:
@@ -36,6 +37,9 @@ def _starters() -> frozenset[str]:
     """Words besides figures that a row may begin with: numbers in words and stretches of the alphabet."""
     stretches = {LETTERS[first:last] for first in range(26) for last in range(first + 1, 27)}
     return frozenset(stretches | set(roles()["numbers"]))
+
+
+_START = Start(lambda word: word[0].isdecimal() or word in _starters())
 
 
 def _behind_number(scene: Scene, index: int) -> int:

@@ -6,28 +6,33 @@ from collections.abc import Iterator
 from dataclasses import replace
 from itertools import pairwise
 
-from auditor.reading.readers.amounts import Amount, amount_at, table
+from auditor.reading.readers.amounts import AMOUNT, Amount, amount_at, table
 from auditor.reading.scene import Draft, Scene, stage
+from auditor.reading.starts import Start
 from auditor.reading.words import words
 from auditor.values import Stance
 
 _NEAR = 5
 _NAMED = {"price", "priced", "prices"}
 _PRICE_WORDS = _NAMED | {"unpriced", "priceless"}
+_PRICE = Start(lambda word: word in _PRICE_WORDS or word in table("words")["figures"])
+_NO_SUM = Start(lambda word: word in ("price", "it", "cost"))
 
 
 def read_prices(scene: Scene) -> Iterator[Draft]:
     """Drafts of ``jacket_price``: the amounts that are no asking price or postage, jackets without one, prices not looked at."""
     told: set[int] = set()
-    index = 0
-    while index < len(scene.norm):
-        amount = amount_at(scene, index)
-        if amount is not None and _of_jacket(scene, amount):
+    behind = 0
+    for index in scene.starting(AMOUNT):
+        amount = amount_at(scene, index) if index >= behind else None
+        if amount is None:
+            continue
+        behind = amount.last
+        if _of_jacket(scene, amount):
             told.add(scene.clause_of[index])
             yield Draft(
                 "jacket_price", amount.value, amount.first, amount.last, "money", part="jacket", stance=_stance(scene, amount)
             )
-        index = amount.last if amount is not None else index + 1
     for draft in _no_price(scene):
         told.add(scene.clause_of[draft.first])
         yield draft
@@ -143,9 +148,8 @@ def _alone_at_end(scene: Scene, amount: Amount) -> bool:
 def _no_price(scene: Scene) -> Iterator[Draft]:
     """ "No price on the jacket", "never priced", "flap blank where a price would go", "unpriced": the jacket carries none."""
     lists, norm = table("words"), scene.norm
-    for index, word in enumerate(norm):
-        if word not in _PRICE_WORDS and word not in lists["figures"]:
-            continue
+    for index in scene.starting(_PRICE):
+        word = norm[index]
         following = norm[index + 1 : index + 4]
         if _priceless(norm[index - 1] if index else "", word, following):
             yield _none(index, index + 1)
@@ -213,9 +217,8 @@ def _emptied(scene: Scene, index: int) -> int | None:
 def _untold(scene: Scene, told: set[int]) -> Iterator[Draft]:
     """Prices named without a sum: a claim only where the seller didn't look or can't know."""
     norm = scene.norm
-    for index, word in enumerate(norm):
-        if word not in ("price", "it", "cost"):
-            continue
+    for index in scene.starting(_NO_SUM):
+        word = norm[index]
         cost = word == "it" and bool(set(norm[index + 1 : index + 3]) & table("words")["costs"])
         printed = word == "price" or (norm[index - 1 : index] != [] and norm[index - 1] in table("words")["of_cost"])
         if not (printed or cost) or scene.clause_of[index] in told:
@@ -253,7 +256,7 @@ def _illegible(scene: Scene, index: int) -> bool:
 def amount_of(text: str) -> str | None:
     """The first amount of money in a text as the contract writes it, else None: ``"18s net"`` gives ``"0.90 GBP"``."""
     scene = stage(words(text), [])
-    for index in range(len(scene.norm)):
+    for index in scene.starting(AMOUNT):
         found = amount_at(scene, index)
         if found is not None:
             return found.value

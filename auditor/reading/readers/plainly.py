@@ -6,9 +6,11 @@ the words around it tell, as for any other draft.
 
 from __future__ import annotations
 
+from bisect import bisect_left
 from collections.abc import Iterator
 from dataclasses import replace
 from functools import cache
+from operator import itemgetter
 
 from pydantic import BaseModel, ConfigDict
 
@@ -16,6 +18,7 @@ from auditor.knowledge import lexicon
 from auditor.reading.nouns import noun_of
 from auditor.reading.phrases import spellings
 from auditor.reading.scene import Draft, Scene, roles
+from auditor.reading.starts import Start
 from auditor.values import Part
 
 Spelling = tuple[str, ...]
@@ -77,18 +80,26 @@ def _words(name: str) -> frozenset[str]:
     return frozenset(lexicon.table("plainly")[name])
 
 
+_START = Start(lambda word: _bare(word) in _openings())
+
+
 def read_plainly(scene: Scene) -> Iterator[Draft]:
     """Drafts of all forms; of two of one form that overlap the first."""
     openings, norm, taken = _openings(), scene.norm, dict[str, int]()
-    inside = {at for phrase in scene.content if phrase.row.kind == "term" for at in range(phrase.first + 1, phrase.last)}
-    for index, word in enumerate(norm):
-        for spelling, form in openings.get(_bare(word), ()):
-            if taken.get(form.id, 0) > index or index in inside or not _stands(scene, form, index, spelling):
+    for index in scene.starting(_START):
+        for spelling, form in openings[_bare(norm[index])]:
+            if taken.get(form.id, 0) > index or not _stands(scene, form, index, spelling) or _inside_term(scene, index):
                 continue
             ending = _end(scene, form, index + len(spelling))
             if ending is not None:
                 taken[form.id] = ending[1]
                 yield _draft(scene, form, index, *ending)
+
+
+def _inside_term(scene: Scene, index: int) -> bool:
+    """Whether a term of the lexicon goes on over a word: its row reads it."""
+    before = scene.content[: bisect_left(scene.content, index, key=itemgetter(1))][-1:]
+    return any(phrase.last > index and phrase.row.kind == "term" for phrase in before)
 
 
 def _bare(word: str) -> str:

@@ -8,7 +8,9 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from auditor.reading.scene import Draft, Scene, roles
+from auditor.reading.starts import Start
 
+_MARK = Start(lambda word: word == '"')
 _LONGEST = 12  # words of a quotation
 _NEAR = 5  # words before it in which a mark or signature has claimed it already
 _PLACE = 8  # words behind it in which its place stands
@@ -23,14 +25,15 @@ def read_quoted_hands(scene: Scene) -> Iterator[Draft]:
 
 def _quotations(scene: Scene) -> Iterator[tuple[int, int]]:
     """(first, last) of the words between quotation marks; behind a figure a mark is one of inches."""
-    norm, index = scene.norm, 0
-    while index < len(norm):
-        if norm[index] == '"' and not (index and norm[index - 1][-1].isdecimal()):
-            closing = next((at for at in range(index + 1, min(len(norm), index + _LONGEST + 2)) if norm[at] == '"'), None)
-            if closing is not None and closing > index + 1 and "\n" not in norm[index:closing]:
-                yield index + 1, closing
-                index = closing
-        index += 1
+    norm, behind = scene.norm, 0
+    marks = scene.starting(_MARK)
+    for number, index in enumerate(marks):
+        if index < behind or (index and norm[index - 1][-1].isdecimal()):
+            continue
+        closing = next((at for at in marks[number + 1 : number + 2] if at <= index + _LONGEST + 1), None)
+        if closing is not None and closing > index + 1 and "\n" not in norm[index:closing]:
+            yield index + 1, closing
+            behind = closing + 1
 
 
 def _claimed(scene: Scene, first: int, last: int) -> bool:

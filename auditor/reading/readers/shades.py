@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Iterator, Sequence
 from functools import cache
 
 from auditor.knowledge import lexicon
@@ -19,19 +19,18 @@ def listed(name: str) -> frozenset[str]:
     return frozenset(lexicon.table("bindings")[name])
 
 
-def read_shades(scene: Scene, colours_from: Callable[[int], int], taken: set[int]) -> Iterator[Draft]:
-    """Drafts of ``binding`` for colours without a material; ``colours_from`` gives the word behind colours that begin at a word
-    (the word itself if none does), ``taken`` are the words of bindings read already."""
-    index = 0
-    while index < len(scene.norm):
-        last = colours_from(index)
+def read_shades(scene: Scene, places: Sequence[int], colours_from: Callable[[int], int], taken: set[int]) -> Iterator[Draft]:
+    """Drafts of ``binding`` for colours without a material. ``places`` are the words that colours may begin at; ``colours_from``
+    gives the word behind those that begin there (the word itself if none does); ``taken`` are the words of bindings read."""
+    behind = 0
+    for index in places:
+        last = colours_from(index) if index >= behind else index
         if last == index:
-            index += 1
             continue
         bare = last - index > 1 or scene.norm[index] not in listed("no_bare")
         if (bare or _this_one(scene, index)) and index not in taken and _of_binding(scene, index, last):
             yield Draft("binding", _value(scene, index, last), index, last, "colour of the binding", part="book")
-        index = last
+        behind = last
 
 
 def _of_binding(scene: Scene, first: int, last: int) -> bool:

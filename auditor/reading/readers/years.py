@@ -7,6 +7,7 @@ from collections.abc import Iterator, Sequence
 
 from auditor.reading.readers.known_houses import listed, year_of
 from auditor.reading.scene import Draft, Scene
+from auditor.reading.starts import Start
 from auditor.values import Stance
 
 _ROMAN = re.compile(r"m{1,2}(?:cm|cd|d?c{0,3})(?:xc|xl|l?x{0,3})(?:ix|iv|v?i{0,3})")
@@ -18,8 +19,8 @@ def read_years(scene: Scene, publishers: Sequence[Draft]) -> Iterator[Draft]:
     beside = {draft.last for draft in publishers} | {draft.first - 1 for draft in publishers}
     found: list[tuple[int, str, Stance | None]] = []
     firsts: list[int] = []
-    for index, word in enumerate(scene.norm):
-        year = None if len(word) < 4 else word if year_of(word) else _roman(word)
+    for index in scene.starting(_START):
+        year = _year(scene.norm[index])
         if year is None or _no_year(scene, index):
             continue
         imprint = any(0 <= index - end <= 3 for end in beside) or index + 1 in beside
@@ -35,6 +36,13 @@ def read_years(scene: Scene, publishers: Sequence[Draft]) -> Iterator[Draft]:
         if year not in seen and not older:
             seen.add(year)
             yield Draft("year", year, index, index + 1, "year", part="book", stance=stance)
+
+
+def _year(word: str) -> str | None:
+    return None if len(word) < 4 else word if year_of(word) else _roman(word)
+
+
+_START = Start(lambda word: _year(word) is not None)
 
 
 def _roman(word: str) -> str | None:
