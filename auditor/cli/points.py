@@ -8,7 +8,7 @@ from typing import Annotated
 import typer
 
 from auditor.cli.app import app
-from auditor.cli.common import DONE, UNREAD, wrong
+from auditor.cli.common import DONE, UNREAD, Points, open_shelf, wrong
 
 points_app = typer.Typer(no_args_is_help=True, help="Work on point sets.")
 app.add_typer(points_app, name="points")
@@ -35,3 +35,67 @@ def points_check(
         f"{number} point set{'' if number == 1 else 's'} read, {len(shelf.mistakes)} mistakes, {len(shelf.remarks)} worth a look."
     )
     raise typer.Exit(UNREAD if shelf.mistakes else DONE)
+
+
+@points_app.command("show", epilog='Example: auditor points show "The Ore Dock" --out guide.html')
+def points_show(
+    work: Annotated[str, typer.Argument(metavar="WORK", help="A title, or the name of a point set's file without .toml.")],
+    points: Points = None,
+    out: Annotated[Path | None, typer.Option(metavar="FILE.html", help="Write a page that prints well instead.")] = None,
+) -> None:
+    """Tell the points of one book as a guide: what to look for, what tells another copy, what it is worth."""
+    if out is not None and out.suffix.lower() != ".html":
+        wrong(f"--out {out}: a guide is an .html page")
+    shelf, mistakes = open_shelf(points)
+    found = shelf.named(work)
+    if len(found) != 1:
+        near = found or shelf.near(work)
+        told = f"; {'it may be' if found else 'near it are'}: {', '.join(near)}" if near else ""
+        wrong(f"{work!r} {'names several point sets' if found else 'is no work with a point set'}{told}")
+    from auditor.reports import screen
+    from auditor.reports.guide import show
+    from auditor.reports.page.guide import page
+
+    if out is None:
+        show(shelf.sets[found[0]], screen.console())
+    else:
+        try:
+            out.write_text(page(shelf.sets[found[0]]), encoding="utf-8")
+        except OSError as error:
+            wrong(f"--out {out}: {error.strerror}")
+    raise typer.Exit(UNREAD if mistakes else DONE)
+
+
+@points_app.command(
+    "new", epilog='Example: auditor points new "The Ore Dock" --author "Ilse Varnum" --out my_points/ore-dock.toml'
+)
+def points_new(
+    title: Annotated[str, typer.Argument(metavar="TITLE", help="The title of the book.")],
+    author: Annotated[str, typer.Option(help="Its author.")] = "",
+    out: Annotated[Path | None, typer.Option(metavar="FILE.toml", help="Write the file instead of printing it.")] = None,
+) -> None:
+    """Write the skeleton of a point set, with a comment at each key; check what you filled in with points check."""
+    from auditor.knowledge.skeleton import skeleton
+
+    text = skeleton(title, author)
+    if out is None:
+        print(text, end="")
+        return
+    if out.suffix != ".toml":
+        wrong(f"--out {out}: a point set is a .toml file")
+    try:
+        with out.open("x", encoding="utf-8") as file:
+            file.write(text)
+    except FileExistsError:
+        wrong(f"--out {out} is there already: a point set is never written over")
+    except OSError as error:
+        wrong(f"--out {out}: {error.strerror}")
+    print(f"{out}: fill it in, then run: auditor points check {out}")
+
+
+@points_app.command("schema", epilog="Example: auditor points schema > point-set.schema.json")
+def points_schema() -> None:
+    """Print the JSON Schema of a point set, for an editor that completes and checks TOML."""
+    from auditor.knowledge.skeleton import schema
+
+    print(schema())

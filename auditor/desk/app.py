@@ -16,7 +16,7 @@ from auditor.desk import batch, books
 from auditor.desk.draft import BadDraft, Draft, checked
 from auditor.desk.guard import MOST_BYTES, Guard
 from auditor.knowledge.shelf import Shelf
-from auditor.reports.page import assets
+from auditor.reports.page import assets, guide
 from auditor.reports.words import CAUTION
 
 HOME = Path(__file__).parent
@@ -60,7 +60,7 @@ def create(shelf: Shelf, port: int, folder: Path) -> Starlette:
 
     async def book(request: Request) -> Response:
         work = shelf.sets.get(request.path_params["stem"])
-        return page("book.html", here="books", work=work, guide=books.guide(work)) if work else missing()
+        return page("book.html", here="books", **guide.content(work)) if work else missing()
 
     def missing() -> Response:
         return PlainTextResponse("There is no such page on this desk.\n", 404)

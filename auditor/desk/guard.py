@@ -9,7 +9,7 @@ from starlette.datastructures import Headers, MutableHeaders
 from starlette.responses import PlainTextResponse
 from starlette.types import ASGIApp, Message, Receive, Scope, Send
 
-from auditor.reports.page.assets import report_policy
+from auditor.reports.page.assets import REPORT, STYLES, policy
 
 MOST_BYTES: Final = 40_000_000  # a batch; some thousand listings, or a folder of saved pages
 MOST_DRAFT_BYTES: Final = 200_000
@@ -66,7 +66,7 @@ class Guard:
                 answer = MutableHeaders(scope=message)
                 answer.update(_HEADERS)
                 is_report = scope["path"].startswith("/reports/")
-                answer["content-security-policy"] = f"{report_policy()}; frame-ancestors 'none'" if is_report else _POLICY
+                answer["content-security-policy"] = f"{policy(REPORT, STYLES)}; frame-ancestors 'none'" if is_report else _POLICY
             await send(message)
 
         async def refuse(status: int, why: str) -> None:

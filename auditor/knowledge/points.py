@@ -9,7 +9,7 @@ import re
 from collections.abc import Iterator
 from typing import Annotated, Literal, NamedTuple
 
-from pydantic import BaseModel, BeforeValidator, ConfigDict, Field, model_validator
+from pydantic import BaseModel, BeforeValidator, ConfigDict, Field, WithJsonSchema, model_validator
 
 EditionKind = Literal["trade", "book club", "reprint", "facsimile", "limited"]
 PointFeature = Literal[
@@ -28,6 +28,9 @@ PointFeature = Literal[
 ]
 
 
+_COPIES = r"([\w-]+):(\d+)(?:([a-z])|(-)(\d*))?"
+
+
 class Copies(NamedTuple):
     """``trade:2-4`` as (edition, first, last, state). ``last`` None is "and every later one"; ``state`` "" is every state."""
 
@@ -39,7 +42,7 @@ class Copies(NamedTuple):
     @classmethod
     def parse(cls, text: str) -> Copies:
         """Reads ``edition:1``, ``edition:1-4``, ``edition:2-`` or ``edition:1a``; ValueError tells what was expected."""
-        match = re.fullmatch(r"([\w-]+):(\d+)(?:([a-z])|(-)(\d*))?", text)
+        match = re.fullmatch(_COPIES, text)
         if not match:
             raise ValueError(f"{text!r} is no printing: expected edition:1, edition:1-4, edition:2- or edition:1a")
         edition, first, state, dash, last = match[1], int(match[2]), match[3] or "", match[4], match[5]
@@ -85,7 +88,8 @@ def _parsed(rows: object) -> object:
     return tuple(Copies.parse(row) if isinstance(row, str) else row for row in rows) if isinstance(rows, list) else rows
 
 
-CopyList = Annotated[tuple[Copies, ...], BeforeValidator(_parsed)]
+_NAMED = WithJsonSchema({"type": "array", "items": {"type": "string", "pattern": f"^{_COPIES}$"}})
+CopyList = Annotated[tuple[Copies, ...], BeforeValidator(_parsed), _NAMED]
 
 
 class Reading(Row):

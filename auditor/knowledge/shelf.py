@@ -7,12 +7,14 @@ from dataclasses import dataclass
 from functools import cached_property
 from pathlib import Path
 
+from rapidfuzz import fuzz, process
+
 from auditor.knowledge import lexicon
 from auditor.knowledge.checks import Mistake, Review, review
 from auditor.knowledge.locate import Places
 from auditor.knowledge.matching import Match, Matcher
 from auditor.knowledge.points import PointSet
-from auditor.knowledge.titles import normal
+from auditor.knowledge.titles import core, normal
 
 __all__ = ["Match", "Mistake", "Shelf"]
 
@@ -59,6 +61,22 @@ class Shelf:
         sets = {stem: work.by(authority) if authority in work.authorities() else work for stem, work in self.sets.items()}
         return Shelf(sets, self.mistakes, self.remarks)
 
+    def named(self, words: str) -> list[str]:
+        """The stems of the works of that stem or title, whatever its case, punctuation and article; best none or one."""
+        if words in self.sets:
+            return [words]
+        return [stem for stem, work in self.sets.items() if core(words) in {core(title) for title in titles(work)}]
+
+    def near(self, words: str) -> list[str]:
+        """Up to three titles spelled almost so."""
+        known = sorted({title for work in self.sets.values() for title in titles(work)})
+        return [
+            title
+            for title, _, _ in process.extract(
+                words, known, scorer=fuzz.token_sort_ratio, processor=normal, score_cutoff=60, limit=3
+            )
+        ]
+
     def match(self, text: str, title: str | None = None, isbns: Sequence[str] = ()) -> Match | None:
         """The point set that a listing speaks of, or None: a wrong match is worse than none. See ``matching``."""
         return self._matcher.match(text, title, isbns)
@@ -66,6 +84,11 @@ class Shelf:
     @cached_property
     def _matcher(self) -> Matcher:
         return Matcher(self.sets)
+
+
+def titles(work: PointSet) -> tuple[str, ...]:
+    """Every name that the work is sold under."""
+    return (work.work.title, *work.work.also_titled)
 
 
 def _reviews(folder: Path) -> Iterator[Review]:

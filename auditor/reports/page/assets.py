@@ -17,6 +17,8 @@ STYLES = ("base.css", "listing.css", "report.css")
 # In this order: each uses only what stands before it. The desk serves the first ones as files.
 VIEW = ("dom.js", "words.js", "ruler.js", "copying.js", "listing.js")
 REPORT = (*VIEW, "filters.js", "table.js", "report.js")
+GUIDE_STYLES = ("base.css", "listing.css", "guide.css")
+GUIDE = ("dom.js", "ruler.js", "guide.js")
 
 
 @cache
@@ -31,10 +33,10 @@ def digest(text: str) -> str:
 
 
 @cache
-def report_policy() -> str:
-    """Nothing is loaded and nothing runs but the report's own style and script; markup can't be made from text at all."""
+def policy(scripts: Sequence[str], styles: Sequence[str]) -> str:
+    """Nothing is loaded and nothing runs but these scripts and styles; markup can't be made from text at all."""
     return (
-        f"default-src 'none'; script-src {digest(joined(REPORT))}; style-src {digest(joined(STYLES))}; "
+        f"default-src 'none'; script-src {digest(joined(scripts))}; style-src {digest(joined(styles))}; "
         "base-uri 'none'; form-action 'none'; require-trusted-types-for 'script'; trusted-types 'none'"
     )
 

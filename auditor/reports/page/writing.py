@@ -80,7 +80,7 @@ def _page(
         assets.templates()
         .get_template("report.html")
         .generate(
-            policy=assets.report_policy(),
+            policy=assets.policy(assets.REPORT, assets.STYLES),
             style=assets.joined(assets.STYLES),
             script=assets.joined(assets.REPORT),
             caution=CAUTION,
