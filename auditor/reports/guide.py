@@ -84,8 +84,8 @@ def show(work: PointSet, screen: Console) -> None:
     if work.work.also_titled:
         screen.print(safe(f"Also sold as {', '.join(work.work.also_titled)}."))
     _part(screen, "Editions", map(_edition, work.editions))
-    _part(screen, f"What to look for: {told.first}", (_sign(sign, "so has") for sign in told.shows))
-    _part(screen, "What tells another copy", (_sign(sign, "it is") for sign in told.others))
+    _part(screen, f"What to look for: {told.first}", (_sign(sign, "also: ") for sign in told.shows))
+    _part(screen, "What tells another copy", (_sign(sign, "") for sign in told.others))
     for part in ("book", "jacket"):
         _part(
             screen,
@@ -114,7 +114,7 @@ def _edition(edition: Edition) -> str:
 
 
 def _sign(sign: Sign, beside: str) -> str:
-    return f"{sign.place}: “{sign.reading}”" + (f" ({beside}: {sign.have})" if sign.have else "")
+    return f"{sign.place}: “{sign.reading}”" + (f" ({beside}{sign.have})" if sign.have else "")
 
 
 def _point(point: Point, work: PointSet) -> Iterator[str]:

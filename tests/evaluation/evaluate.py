@@ -1,7 +1,8 @@
 """How well the reader reads: precision, recall and F1 against gold, by feature and by stance.
 
-    python -m tests.evaluation.evaluate dev            # corpora_demo/gold/dev-*, in full
-    python -m tests.evaluation.evaluate test           # corpora_demo/gold/test-*, figures only
+    python -m tests.evaluation.evaluate dev            # whole listings that the reader was built on, in full
+    python -m tests.evaluation.evaluate snippets       # a sentence or two each, as oddly put as people put things
+    python -m tests.evaluation.evaluate test           # looked at only to report: figures
     python -m tests.evaluation.evaluate demo --worst 5
 
 A claim counts as found when feature, value, part and stance are all equal (``normal`` says what spelling is forgiven). Arguable
@@ -24,6 +25,7 @@ from auditor import audit
 
 ROOT = Path(__file__).resolve().parents[2]
 GOLD = ROOT / "corpora_demo" / "gold"
+SPLITS = {"dev": "dev-[a-h]", "snippets": "dev-[i-l]", "test": "test-*"}  # folders of GOLD
 
 Key = tuple[str, str, str, str]
 
@@ -51,14 +53,16 @@ def normal(claim: dict[str, Any]) -> Key:
 
 
 def folders(name: str) -> list[Path]:
-    return [ROOT / "corpora_demo"] if name == "demo" else sorted(path.parent for path in GOLD.glob(f"{name}*/gold.jsonl"))
+    """The folders of a split, of the demo, or one folder by its name."""
+    return [ROOT / "corpora_demo"] if name == "demo" else sorted(GOLD.glob(SPLITS.get(name, name)))
 
 
 def cases(folder: Path) -> Iterator[Case]:
     listings = {row["id"]: row for row in _rows(folder / "listings.jsonl")}
+    points = (folder / "points",) if (folder / "points").exists() else ()
     for row in _rows(folder / "gold.jsonl"):
         listing = listings[row["id"]]
-        verdict = audit(listing["text"], title=listing.get("title"), points=(folder / "points",))
+        verdict = audit(listing["text"], title=listing.get("title"), points=points)
         found = [claim.to_dict() for claim in verdict.claims]
         gold = frozenset(map(normal, row["claims"]))
         arguable = frozenset(map(normal, row["arguable"])) - gold
@@ -165,7 +169,7 @@ def marked(case: Case) -> str:
 
 def main() -> int:
     parser = argparse.ArgumentParser(description=__doc__, formatter_class=argparse.RawDescriptionHelpFormatter)
-    parser.add_argument("name", help="dev, test, demo, or one folder under corpora_demo/gold")
+    parser.add_argument("name", help="dev, snippets, test, demo, or one folder under corpora_demo/gold")
     parser.add_argument("--worst", type=int, default=0, help="show that many listings with most errors, marked in the text")
     given = parser.parse_args()
     done = [case for folder in folders(given.name) for case in cases(folder)]
