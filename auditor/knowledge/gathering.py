@@ -8,12 +8,13 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
-from functools import cache
+from functools import cache, lru_cache
 from itertools import pairwise
 
 from rapidfuzz import fuzz
 
 from auditor.knowledge import lexicon
+from auditor.knowledge.english import right_words
 from auditor.knowledge.names import Author
 from auditor.knowledge.points import PointSet
 from auditor.knowledge.titles import ARTICLES, Word, listed, normal, words
@@ -94,6 +95,7 @@ def _numbers() -> dict[str, int]:
     return dict(lexicon.table("words")["numbers"])
 
 
+@lru_cache(maxsize=50_000)
 def plain(word: str) -> str:
     if word in _numbers():
         return str(_numbers()[word])
@@ -125,14 +127,12 @@ def score(title: Sequence[str], support: Support, field: Sequence[Word], head: S
     if len(places) >= _FEW and (given or named):
         return 60.0 + 5 * given - len(left)
     (first, *_) = places
-    return 50.0 - len(left) if given > 1 or (given and not left) or (len(first) > _SLIPPABLE and first not in english()) else None
+    return 50.0 - len(left) if given > 1 or (given and not left) or (len(first) > _SLIPPABLE and not _is_english(first)) else None
 
 
-@cache
-def english() -> frozenset[str]:
-    """lexicon/english.txt: words that are no names of somebody's making."""
-    lines = (lexicon.root() / "english.txt").read_text(encoding="utf-8").splitlines()
-    return frozenset(plain(line) for line in lines if not line.startswith("#"))
+def _is_english(word: str) -> bool:
+    """Whether a word brought to its plain form is no name of somebody's making."""
+    return any(form in right_words() and plain(form) == word for form in (word, f"{word}s"))
 
 
 def _spelt_out(title: Sequence[str], head: Sequence[Word]) -> bool:

@@ -8,7 +8,7 @@ from __future__ import annotations
 
 import re
 from dataclasses import dataclass
-from functools import cache
+from functools import cache, lru_cache
 from typing import Literal
 
 from auditor.knowledge import lexicon
@@ -66,13 +66,13 @@ def houses() -> tuple[House, ...]:
     return tuple(House(**{**row, "aliases": tuple(row.get("aliases", ())), "urls": tuple(row.get("urls", ()))}) for row in rows)
 
 
-@cache
+@lru_cache(maxsize=4096)
 def practice(publisher: str, year: int | None = None) -> tuple[House, ...]:
     """The rows that speak of ``publisher`` in ``year`` (of any year where it is None), the surest period first; () if unknown."""
     asked = _words(publisher)
-    rows = [house for house in houses() if any(name and name <= asked for name in _names(house))]
-    closest = max((len(name) for house in rows for name in _names(house) if name <= asked), default=0)
-    rows = [house for house in rows if any(name <= asked and len(name) == closest for name in _names(house))]
+    named = [(len(name), house) for house, names in _named() for name in names if name and name <= asked]
+    closest = max((length for length, _ in named), default=0)
+    rows = list({id(house): house for length, house in named if length == closest}.values())
     if year is None:
         return tuple(rows)
     near = [house for house in rows if house.from_year - _LEEWAY <= year <= house.to_year + _LEEWAY]
@@ -139,8 +139,13 @@ def _rule(name: str) -> str:
     return next(str(row["source"]) for row in lexicon.table("publishers")["general_rules"] if row["id"] == name)
 
 
-def _names(house: House) -> tuple[frozenset[str], ...]:
-    return tuple(_words(part) for name in (house.publisher, *house.aliases) for part in name.split(" / "))
+@cache
+def _named() -> tuple[tuple[House, tuple[frozenset[str], ...]], ...]:
+    """Each row with the names of its house as words."""
+    return tuple(
+        (house, tuple(_words(part) for name in (house.publisher, *house.aliases) for part in name.split(" / ")))
+        for house in houses()
+    )
 
 
 def _words(name: str) -> frozenset[str]:

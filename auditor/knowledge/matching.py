@@ -131,11 +131,14 @@ class Matcher:
         """Every place where a title stands; a longer title hides the shorter ones inside it."""
         found: list[Place] = []
         norms = [word.norm for word in stream]
-        for title in {id(title): title for norm in norms for title in self._by_word.get(norm, ())}.values():
-            for start in range(len(norms) - len(title.words) + 1):
-                end = start + len(title.words)
-                if tuple(norms[start:end]) == title.words and not any(closes(word) for word in stream[start + 1 : end]):
-                    found.append(Place(title, start, end))
+        for rarest in dict.fromkeys(norm for norm in norms if norm in self._by_word):
+            at = [place for place, norm in enumerate(norms) if norm == rarest]
+            for title in self._by_word[rarest]:
+                wanted, step = list(title.words), title.words.index(rarest)
+                for start in (place - step for place in at if place >= step):
+                    end = start + len(wanted)
+                    if norms[start:end] == wanted and not any(closes(word) for word in stream[start + 1 : end]):
+                        found.append(Place(title, start, end))
         longest = [one for one in found if not any(hides(other, one) for other in found)]
         return sorted(longest, key=lambda place: place.start)
 

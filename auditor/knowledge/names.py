@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Collection
 from dataclasses import dataclass
+from functools import lru_cache
 
 from rapidfuzz.distance import DamerauLevenshtein
 
@@ -35,19 +36,19 @@ class Author:
 
     def is_named(self, stream: list[Word], title: Collection[str] = ()) -> bool:
         """Whether the surname stands in ``stream`` and no other given name goes with it; the words of ``title`` are no names."""
-        return any(self._is_surname(word) and not self._is_namesake(stream, at, title) for at, word in enumerate(stream))
+        return any(not self._is_namesake(stream, at, title) for at in self._surnames(stream))
 
     def is_another(self, stream: list[Word], title: Collection[str] = ()) -> bool:
         """Whether "by" and a name tell of another author, or a namesake stands there and the author doesn't."""
         if self.is_named(stream, title):
             return False
-        if any(self._is_surname(word) for word in stream):
+        if self._surnames(stream):
             return True
         if len(stream) > _SHOUT and all(word.capital for word in stream):
             return False  # all in capitals: "GO BY IS" names nobody
-        for at, word in enumerate(stream[:-1]):
+        for at in [at for at, word in enumerate(stream[:-1]) if word.norm == "by"]:
             after = stream[at + 1]
-            names = word.norm == "by" and after.capital and after.gap == "" and after.norm not in ARTICLES
+            names = after.capital and after.gap == "" and after.norm not in ARTICLES
             if names and not any(map(self.owns, stream[at + 1 : at + 5])):
                 return True
         return False
@@ -62,12 +63,13 @@ class Author:
         behind = stream[end : end + 2 + len(self.given)]
         return bool(behind) and (behind[0].norm == "by" or self.owns(behind[0])) and any(map(self.owns, behind))
 
+    def _surnames(self, stream: list[Word]) -> list[int]:
+        """Where the surname stands: at words that begin with its letter, whatever slip it carries."""
+        initial = self.surname[:1]
+        return [at for at, word in enumerate(stream) if word.norm[:1] == initial and _spells(word.norm, self.surname)]
+
     def _is_surname(self, word: Word) -> bool:
-        norm = word.norm
-        if norm == self.surname or norm == f"{self.surname}s":
-            return True
-        near = len(self.surname) >= _SLIPPABLE and abs(len(norm) - len(self.surname)) <= 1 and norm[:1] == self.surname[:1]
-        return near and DamerauLevenshtein.distance(norm, self.surname, score_cutoff=1) <= 1
+        return _spells(word.norm, self.surname)
 
     def _is_namesake(self, stream: list[Word], at: int, title: Collection[str]) -> bool:
         """Another given name right beside the surname ("Brian Herbert", "Herbert, Brian."), and none of the author's near it."""
@@ -84,3 +86,12 @@ class Author:
         ):
             return False
         return filed or at == 1 or name.gap != "" or stream[at - 2].norm == "by" or len(name.norm) == 1
+
+
+@lru_cache(maxsize=50_000)
+def _spells(norm: str, surname: str) -> bool:
+    """Whether a word is a surname, in the genitive or with one slip as well."""
+    if norm in (surname, f"{surname}s"):
+        return True
+    near = len(surname) >= _SLIPPABLE and abs(len(norm) - len(surname)) <= 1 and norm[:1] == surname[:1]
+    return near and DamerauLevenshtein.distance(norm, surname, score_cutoff=1) <= 1

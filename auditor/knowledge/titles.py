@@ -5,8 +5,8 @@ from __future__ import annotations
 import re
 import unicodedata
 from collections.abc import Sequence
-from dataclasses import dataclass
-from functools import cache
+from functools import cache, lru_cache
+from typing import NamedTuple
 
 from auditor.knowledge import lexicon
 
@@ -16,8 +16,7 @@ _CLOSING = frozenset(".!?\n|;")
 _LEADING_MARK = "'’‘`"
 
 
-@dataclass(frozen=True, slots=True)
-class Word:
+class Word(NamedTuple):
     """``norm`` is plain lower case without apostrophes; ``gap`` is what stood before it, blanks left out but for line breaks.
 
     A hyphen inside a compound is the gap ``-``; one with blanks round it, or a longer dash, is ``–``.
@@ -31,22 +30,26 @@ class Word:
 def words(text: str, most: int = 1_000) -> list[Word]:
     """The first ``most`` words of ``text``."""
     found: list[Word] = []
+    shortening = listed("shortened")
     end = 0
     for match in _TOKEN.finditer(text):
         token = match[0]
-        between = text[end : match.start()]
-        end = match.end()
+        start = match.start()
+        between = text[end:start]
+        end = start + len(token)
         if "&" in between:
             before, between = between.split("&", 1)
             found.append(Word("and", _gap(before), False))
-        shortened = bool(found) and found[-1].capital and (len(found[-1].norm) == 1 or found[-1].norm in listed("shortened"))
-        gap = _gap(between.removeprefix(".") if shortened else between)
-        found.append(Word(fold(token), gap, token[0].isupper() or token[0].isdigit()))
+        if between[:1] == "." and found and found[-1].capital:
+            shortened = len(found[-1].norm) == 1 or found[-1].norm in shortening
+            between = between[1:] if shortened else between
+        found.append(Word(fold(token), "" if between == " " else _gap(between), token[0].isupper() or token[0].isdigit()))
         if len(found) >= most:
             break
     return found
 
 
+@lru_cache(maxsize=50_000)
 def fold(token: str) -> str:
     plain = unicodedata.normalize("NFKD", token) if not token.isascii() else token
     return re.sub(r"[\W_]", "", plain).lower()
@@ -85,6 +88,7 @@ def closes(word: Word) -> bool:
     return not _CLOSING.isdisjoint(word.gap)
 
 
+@lru_cache(maxsize=10_000)
 def _gap(between: str) -> str:
     if between == "-":
         return "-"

@@ -8,12 +8,11 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 from dataclasses import replace
-from functools import cache
 
 from rapidfuzz import process
 from rapidfuzz.distance import OSA
 
-from auditor.knowledge import lexicon
+from auditor.knowledge.english import right_words
 from auditor.reading.phrases import spellings
 from auditor.reading.rows import Row, chunks
 from auditor.reading.scene import roles
@@ -39,13 +38,6 @@ def vocabulary(rows: Iterable[Row]) -> frozenset[str]:
     known.update(word.replace("'", "") for word in tuple(known))
     known.update(_PLAIN)
     return frozenset(word for word in known if word.isalpha())
-
-
-@cache
-def right_words() -> frozenset[str]:
-    """English words and names."""
-    text = (lexicon.root() / "english.txt").read_text(encoding="utf-8")
-    return frozenset(line for line in text.split("\n") if line and not line.startswith("#"))
 
 
 def strokes(word: str) -> int:

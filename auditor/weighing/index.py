@@ -118,7 +118,7 @@ def index_of(work: PointSet) -> Index:
     return _index(_Same(work))
 
 
-@lru_cache(maxsize=2048)
+@lru_cache(maxsize=20_000)
 def _index(key: _Same) -> Index:
     work = key.work
     cells = Cells.of(work)

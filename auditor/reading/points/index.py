@@ -5,8 +5,8 @@ from __future__ import annotations
 import re
 from collections.abc import Iterable, Sequence
 
+from auditor.knowledge.english import right_words
 from auditor.knowledge.points import Point, PointSet, Reading
-from auditor.reading.mending import right_words
 from auditor.reading.points.features import features, statements
 from auditor.reading.points.lexis import NO, Token, colours, kind, tokens
 from auditor.reading.points.model import Index, Role, Said, Told, Way
