@@ -9,7 +9,6 @@ from auditor.reading.mending import Mender
 from auditor.reading.phrases import PhraseFinder
 from auditor.reading.points import read_points
 from auditor.reading.readers.bindings import read_bindings
-from auditor.reading.readers.clipping import read_clipping
 from auditor.reading.readers.editions import read_editions
 from auditor.reading.readers.figures import read_figures
 from auditor.reading.readers.grades import read_grades
@@ -53,7 +52,6 @@ def read_text(text: str, finder: PhraseFinder, mender: Mender, work: PointSet | 
     drafts = [
         *read_terms(scene),
         *read_jackets(scene),
-        *read_clipping(scene),
         *read_editions(scene),
         *read_lines(scene),
         *read_prices(scene),

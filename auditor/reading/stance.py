@@ -12,14 +12,13 @@ from dataclasses import dataclass, field
 
 from auditor.reading.answers import asked
 from auditor.reading.closing import LABEL_ENDS, answers_label, closes, of_printing, says_something, statement
-from auditor.reading.doubts import doubts
 from auditor.reading.headings import headings
 from auditor.reading.othercopies import other_editions
 from auditor.reading.phrases import Phrase
 from auditor.reading.reach import ends
-from auditor.reading.reports import reports
 from auditor.reading.rows import Row
 from auditor.reading.scene import Clause, Draft, Scene, roles
+from auditor.reading.walker import walker
 from auditor.values import Stance
 
 QUESTION = Row(id="question", kind="elsewhere", phrases=("?",), reason="a question is said of no copy")
@@ -58,7 +57,7 @@ def layers(scene: Scene) -> Layers:
     """Lays the stance of each word."""
     size = len(scene.words)
     laid = Layers([None] * size, [None] * size, [None] * size, [None] * size)
-    told = _not_within([*reports(scene), *doubts(scene)], scene.cues)
+    told = _not_within(walker().cues(scene), scene.cues)
     plain = [cue for cue in scene.cues if not any(_holds(other, cue) for other in told)]
     cues = {cue.first: cue for cue in (*other_editions(scene), *told, *plain)}
     unknown = {scene.clause_of[cue.first] for cue in cues.values() if cue.row.kind == "unchecked"}

@@ -1,0 +1,300 @@
+"""Walks the spoken forms of lexicon/forms over the words: from an opener over what may stand between to a target.
+
+One walker serves them all. Forms are found by the first word of their openers, so a text without one costs a look-up a word.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterable, Iterator, Sequence
+from contextlib import contextmanager
+from dataclasses import dataclass
+from functools import cache
+
+from auditor.reading.forms import CUE_KINDS, Form, Rows, form_rows
+from auditor.reading.phrases import Phrase, spellings
+from auditor.reading.rows import Row, spread
+from auditor.reading.scene import Clause, Scene
+
+Spelling = tuple[str, ...]
+Phrases = dict[str, list[Spelling]]  # by first word, the longest first
+
+_CLOSE = 3  # words before the opener in which a word of ``after`` stands
+_SHORT = 4  # words of a question that names what the answer is about
+_MARKS = frozenset({",", ":", ".", ";", ")", "\n", "?", "!", "|"})
+
+
+def is_amount(norm: Sequence[str], index: int) -> bool:
+    """Whether a word is an amount: behind a sign of currency, with decimals, or before a shilling's "s" or stroke."""
+    if not norm[index][0].isdecimal():
+        return False
+    before, behind = norm[index - 1 : index], norm[index + 1 : index + 2]
+    return before in (["$"], ["£"], ["€"]) or "." in norm[index] or behind in (["s"], ["/"], ["d"])
+
+
+CLASSES: dict[str, Callable[[Sequence[str], int], bool]] = {
+    "#amount": is_amount,
+    "#number": lambda norm, index: norm[index][0].isdecimal(),
+    "#word": lambda norm, index: norm[index] not in _MARKS,
+}
+
+
+@dataclass(frozen=True, slots=True)
+class Found:
+    """A form at words ``first`` up to and without ``last``; its target begins at ``target`` and ends at ``behind``."""
+
+    form: Form
+    first: int
+    opened: int
+    target: int
+    behind: int
+    last: int
+
+
+@dataclass(frozen=True, slots=True)
+class _Ready:
+    """A form with its lists spelled out."""
+
+    form: Form
+    row: Row
+    openers: Phrases
+    targets: Phrases
+    between: frozenset[str]
+    classes: tuple[str, ...]
+    lists: dict[str, frozenset[str]]  # the rest, by field: needs, barred, closer, after ...
+
+
+class Walker:
+    """All forms, ready to be walked."""
+
+    def __init__(self, rows: Rows) -> None:
+        self.forms, self.lists = rows
+        self._left_out: str | None = None
+        self._prepare()
+
+    def _prepare(self) -> None:
+        self._words = {name: _plain(() if name == self._left_out else row.words) for name, row in self.lists.items()}
+        self._openings: dict[bool, dict[str, list[tuple[Spelling, _Ready]]]] = {True: {}, False: {}}
+        for form in self.forms.values():
+            if form.id == self._left_out:
+                continue
+            ready = self._ready(form)
+            found = self._openings[form.kind in CUE_KINDS]
+            for word, phrases in ready.openers.items():
+                found.setdefault(word, []).extend((phrase, ready) for phrase in phrases)
+        for found in self._openings.values():
+            for entries in found.values():
+                entries.sort(key=lambda entry: -len(entry[0]))
+
+    def _ready(self, form: Form) -> _Ready:
+        between = self._single(form.between)
+        classes = tuple(word for word in between if word in CLASSES)
+        names = ("needs", "barred", "closer", "after", "not_after", "behind", "not_behind", "ahead", "about", "asked")
+        lists = {name: self._single(getattr(form, name)) for name in names}
+        lists["openings"] = self.words("openings")
+        row = Row(
+            id=form.id,
+            kind="term" if form.kind == "claim" else form.kind,
+            phrases=(),
+            reason=form.reason,
+            direction=form.direction,
+            reach=form.reach,
+            sign=form.sign,
+        )
+        return _Ready(form, row, self._phrases(form.opener), self._phrases(form.target), between, classes, lists)
+
+    def _spelled(self, phrases: Iterable[str]) -> set[Spelling]:
+        """Every spelling of phrases in the lexicon's notation, with the word lists that they name."""
+        found: set[Spelling] = set()
+        for phrase in phrases:
+            for plain in spread(phrase):
+                pieces = [self._pieces(piece) for piece in plain.split(" ")]
+                joined: set[Spelling] = {()}
+                for choices in pieces:
+                    joined = {(*one, *other) for one in joined for other in choices}
+                found |= joined
+        return found
+
+    def _pieces(self, piece: str) -> set[Spelling]:
+        if piece[0] == "@" and len(piece) > 1:
+            return self._words[piece[1:]]
+        return {(piece,)} if piece in CLASSES else spellings(piece)
+
+    def _phrases(self, phrases: Iterable[str]) -> Phrases:
+        found: Phrases = {}
+        for spelling in self._spelled(phrases):
+            found.setdefault(spelling[0], []).append(spelling)
+        for entries in found.values():
+            entries.sort(key=len, reverse=True)
+        return found
+
+    def _single(self, phrases: Iterable[str]) -> frozenset[str]:
+        return frozenset(" ".join(spelling) for spelling in self._spelled(phrases))
+
+    @contextmanager
+    def without(self, row_id: str) -> Iterator[None]:
+        """Leaves one form, or the words of one list, out for a while, to see what it does."""
+        self._left_out = row_id
+        self._prepare()
+        try:
+            yield
+        finally:
+            self._left_out = None
+            self._prepare()
+
+    def words(self, name: str) -> frozenset[str]:
+        """The words of a list, by its id."""
+        return frozenset(" ".join(spelling) for spelling in self._words[name])
+
+    def cues(self, scene: Scene) -> list[Phrase]:
+        """Cues of every kind, in order of place: of those that overlap the leftmost, then the longest."""
+        found: list[Phrase] = []
+        behind = 0
+        for index, word in enumerate(scene.norm):
+            if index < behind:
+                continue
+            best: tuple[Found, Row] | None = None
+            for one, ready in self._from(scene, index, word, self._openings[True]):
+                if best is None or one.last > best[0].last:
+                    best = one, ready.row
+            if best is not None:
+                found.append(Phrase(best[1], index, best[0].last))
+                behind = best[0].last
+        return found
+
+    def claims(self, scene: Scene) -> Iterator[Found]:
+        """Forms that claim; of two of one form that overlap the first."""
+        taken: dict[str, int] = {}
+        inside = {at for phrase in scene.content if phrase.row.kind == "term" for at in range(phrase.first + 1, phrase.last)}
+        for index, word in enumerate(scene.norm):
+            for one, ready in self._from(scene, index, word, self._openings[False]):
+                if taken.get(ready.form.id, 0) <= index and index not in inside:
+                    taken[ready.form.id] = one.last
+                    yield one
+
+    def _from(
+        self, scene: Scene, index: int, word: str, openings: dict[str, list[tuple[Spelling, _Ready]]]
+    ) -> Iterator[tuple[Found, _Ready]]:
+        """Forms that open at a word."""
+        entries = openings.get(word, ())
+        if word[0].isdecimal():
+            entries = [*entries, *openings.get("#amount", ())]
+        elif word.endswith("'s"):
+            entries = [*entries, *openings.get(_bare(word), ())]
+        for spelling, ready in entries:
+            if _spelled_at(scene.norm, index, spelling, bare=True):
+                found = _walk(scene, scene.clause(index), ready, index, index + len(spelling))
+                if found is not None and _stands(scene, ready, found):
+                    yield found, ready
+
+
+@cache
+def walker() -> Walker:
+    """The walker over lexicon/forms."""
+    return Walker(form_rows())
+
+
+def _plain(phrases: Iterable[str]) -> set[Spelling]:
+    return {spelling for phrase in phrases for plain in spread(phrase) for spelling in spellings(plain)}
+
+
+def _bare(word: str) -> str:
+    return word.removesuffix("'s")
+
+
+def _spelled_at(norm: Sequence[str], index: int, spelling: Spelling, *, bare: bool = False) -> bool:
+    if index + len(spelling) > len(norm):
+        return False
+    for at, part in enumerate(spelling, index):
+        if part in CLASSES:
+            if not CLASSES[part](norm, at):
+                return False
+        elif norm[at] != part and not (bare and _bare(norm[at]) == part):
+            return False
+    return True
+
+
+def _walk(scene: Scene, clause: Clause, ready: _Ready, first: int, opened: int) -> Found | None:
+    """The form that opens at ``first`` with its opener's words up to ``opened``, if fillers alone stand before its target."""
+    norm, lists = scene.norm, ready.lists
+    met = not lists["needs"] or not lists["needs"].isdisjoint(norm[first:opened])
+    if not ready.form.target:
+        return _closed(scene, clause, ready, Found(ready.form, first, opened, opened, opened, opened)) if met else None
+    for at in range(opened, min(clause.last, opened + ready.form.widest + 1)):
+        word = norm[at]
+        for spelling in _at(ready.targets, word) if met else ():
+            behind = at + len(spelling)
+            if _spelled_at(norm, at, spelling):
+                found = _closed(scene, clause, ready, Found(ready.form, first, opened, at, behind, behind))
+                if found is not None:
+                    return found
+        if word in lists["barred"] or not (word in ready.between or any(CLASSES[name](norm, at) for name in ready.classes)):
+            return None
+        met = met or word in lists["needs"]
+    return None
+
+
+def _at(phrases: Phrases, word: str) -> Sequence[Spelling]:
+    """Phrases that may begin with a word."""
+    found = phrases.get(word, ())
+    return [*found, *phrases.get("#amount", ())] if word[0].isdecimal() else found
+
+
+def _closed(scene: Scene, clause: Clause, ready: _Ready, found: Found) -> Found | None:
+    """With the words that close it, if what stands right behind lets it be."""
+    norm, lists, at = scene.norm, ready.lists, found.last
+    following = norm[at] if at < len(norm) else ""
+    if following in lists["not_behind"] or (lists["behind"] and following not in lists["behind"]):
+        return None
+    closer = lists["closer"]
+    while at < clause.last and (norm[at] in closer or ("#word" in closer and norm[at] not in _MARKS)):
+        at += 1
+    ended = at == clause.last or not norm[at][0].isalnum()
+    return Found(found.form, found.first, found.opened, found.target, found.behind, at) if ended else found
+
+
+def _stands(scene: Scene, ready: _Ready, found: Found) -> bool:
+    """Whether what must stand before and around the form does."""
+    norm, lists, form = scene.norm, ready.lists, ready.form
+    clause = scene.clause(found.first)
+    before = norm[max(clause.first, found.first - _CLOSE) : found.first]
+    if before[-1:] and before[-1] in lists["not_after"]:
+        return False
+    if lists["after"] and lists["after"].isdisjoint(before):
+        return False
+    if lists["ahead"] and lists["ahead"].isdisjoint(norm[clause.first : found.first]):
+        return False
+    if form.place is not None and (form.place == "opening") != all(
+        word in lists["openings"] for word in norm[clause.first : found.first]
+    ):
+        return False
+    number = scene.clause_of[found.first]
+    if lists["about"] and lists["about"].isdisjoint(norm[scene.clauses[max(0, number - 1)].first : clause.last]):
+        return False
+    if lists["asked"] and not _asked(scene, number, lists["asked"]):
+        return False
+    return not (form.unread and _read(scene, *carriers(found)))
+
+
+def _asked(scene: Scene, number: int, things: frozenset[str]) -> bool:
+    """Whether a short question right before names one of these: "Price? Cut away.", "Jacket price? A. Cut."."""
+    before = number - 1
+    if before > 0 and scene.norm[scene.clauses[before].first : scene.clauses[before].last] == ["a", "."]:
+        before -= 1
+    if before < 0:
+        return False
+    asked = scene.clauses[before]
+    return (
+        asked.end == "?" and asked.last - asked.first <= _SHORT and not things.isdisjoint(scene.norm[asked.first : asked.last])
+    )
+
+
+def carriers(found: Found) -> tuple[int, int]:
+    """The words that a form's claim stands on."""
+    if found.form.carried_by == "opener":
+        return found.first, found.opened
+    return (found.target, found.behind) if found.form.carried_by == "target" else (found.first, found.last)
+
+
+def _read(scene: Scene, first: int, last: int) -> bool:
+    near = scene.between(first - _CLOSE - 1, last)
+    return any(other.row.feature is not None and other.last >= last for other in near)
