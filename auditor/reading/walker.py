@@ -216,7 +216,7 @@ def _spelled_at(norm: Sequence[str], index: int, spelling: Spelling, *, bare: bo
 def _walk(scene: Scene, clause: Clause, ready: _Ready, first: int, opened: int) -> Found | None:
     """The form that opens at ``first`` with its opener's words up to ``opened``, if fillers alone stand before its target."""
     norm, lists = scene.norm, ready.lists
-    met = not lists["needs"] or not lists["needs"].isdisjoint(norm[first:opened])
+    met = not ready.form.needs or not lists["needs"].isdisjoint(norm[first:opened])
     if not ready.form.target:
         return _closed(scene, clause, ready, Found(ready.form, first, opened, opened, opened, opened)) if met else None
     for at in range(opened, min(clause.last, opened + ready.form.widest + 1)):
@@ -243,7 +243,7 @@ def _closed(scene: Scene, clause: Clause, ready: _Ready, found: Found) -> Found 
     """With the words that close it, if what stands right behind lets it be."""
     norm, lists, at = scene.norm, ready.lists, found.last
     following = norm[at] if at < len(norm) else ""
-    if following in lists["not_behind"] or (lists["behind"] and following not in lists["behind"]):
+    if following in lists["not_behind"] or (found.form.behind and following not in lists["behind"]):
         return None
     closer = lists["closer"]
     while at < clause.last and (norm[at] in closer or ("#word" in closer and norm[at] not in _MARKS)):
@@ -259,18 +259,18 @@ def _stands(scene: Scene, ready: _Ready, found: Found) -> bool:
     before = norm[max(clause.first, found.first - _CLOSE) : found.first]
     if before[-1:] and before[-1] in lists["not_after"]:
         return False
-    if lists["after"] and lists["after"].isdisjoint(before):
+    if form.after and lists["after"].isdisjoint(before):
         return False
-    if lists["ahead"] and lists["ahead"].isdisjoint(norm[clause.first : found.first]):
+    if form.ahead and lists["ahead"].isdisjoint(norm[clause.first : found.first]):
         return False
     if form.place is not None and (form.place == "opening") != all(
         word in lists["openings"] for word in norm[clause.first : found.first]
     ):
         return False
     number = scene.clause_of[found.first]
-    if lists["about"] and lists["about"].isdisjoint(norm[scene.clauses[max(0, number - 1)].first : clause.last]):
+    if form.about and lists["about"].isdisjoint(norm[scene.clauses[max(0, number - 1)].first : clause.last]):
         return False
-    if lists["asked"] and not _asked(scene, number, lists["asked"]):
+    if form.asked and not _asked(scene, number, lists["asked"]):
         return False
     return not (form.unread and _read(scene, *carriers(found)))
 
@@ -283,9 +283,7 @@ def _asked(scene: Scene, number: int, things: frozenset[str]) -> bool:
     if before < 0:
         return False
     asked = scene.clauses[before]
-    return (
-        asked.end == "?" and asked.last - asked.first <= _SHORT and not things.isdisjoint(scene.norm[asked.first : asked.last])
-    )
+    return asked.end == "?" and asked.last - asked.first <= _SHORT and not things.isdisjoint(scene.norm[asked.first : asked.last])
 
 
 def carriers(found: Found) -> tuple[int, int]:
