@@ -16,7 +16,7 @@ from functools import cache
 from pathlib import Path
 from typing import Literal
 
-from pydantic import BaseModel, ConfigDict
+from pydantic import BaseModel, ConfigDict, model_validator
 
 from auditor.knowledge import lexicon
 from auditor.reading.rows import Direction
@@ -75,6 +75,12 @@ class Form(_Told):
     denied: bool = False
     carried_by: Literal["all", "opener", "target"] = "all"  # the words that the claim stands on
     unread: bool = False  # only where no row of lexicon/reading claims its carrying words
+
+    @model_validator(mode="after")
+    def _claims_something(self) -> Form:
+        if (self.kind == "claim") != (self.feature is not None and self.value is not None):
+            raise ValueError("a claim, and nothing else, has a feature and a value")
+        return self
 
 
 Rows = tuple[dict[str, Form], dict[str, WordList]]

@@ -1,6 +1,7 @@
 """Headings that deny what they list: "Among things it hasn't got: a bookplate, an inscription", "Not present - stamps, names".
 
-A denial that ends in a word of having (lexicon/forms/doubts.toml, ``heads``) right before a colon or a dash denies all of the list.
+A denial that ends in a word of having (lexicon/forms/doubts.toml, ``heads``) right before a colon or a dash
+denies all of the list.
 """
 
 from __future__ import annotations

@@ -5,15 +5,18 @@ One walker serves them all. Forms are found by the first word of their openers, 
 
 from __future__ import annotations
 
+from bisect import bisect_left
 from collections.abc import Callable, Iterable, Iterator, Sequence
 from contextlib import contextmanager
 from dataclasses import dataclass
 from functools import cache
+from operator import attrgetter
 
 from auditor.reading.forms import CUE_KINDS, Form, Rows, form_rows
 from auditor.reading.phrases import Phrase, spellings
 from auditor.reading.rows import Row, spread
 from auditor.reading.scene import Clause, Scene
+from auditor.reading.starts import Start
 
 Spelling = tuple[str, ...]
 Phrases = dict[str, list[Spelling]]  # by first word, the longest first
@@ -63,6 +66,9 @@ class _Ready:
     lists: dict[str, frozenset[str]]  # the rest, by field: needs, barred, closer, after ...
 
 
+Openings = dict[str, list[tuple[Spelling, _Ready]]]  # by first word, the longest first
+
+
 class Walker:
     """All forms, ready to be walked."""
 
@@ -73,7 +79,7 @@ class Walker:
 
     def _prepare(self) -> None:
         self._words = {name: _plain(() if name == self._left_out else row.words) for name, row in self.lists.items()}
-        self._openings: dict[bool, dict[str, list[tuple[Spelling, _Ready]]]] = {True: {}, False: {}}
+        self._openings: dict[bool, Openings] = {True: {}, False: {}}
         for form in self.forms.values():
             if form.id == self._left_out:
                 continue
@@ -116,6 +122,8 @@ class Walker:
 
     def _pieces(self, piece: str) -> set[Spelling]:
         if piece[0] == "@" and len(piece) > 1:
+            if piece[1:] not in self._words:
+                raise ValueError(f"lexicon/forms: {piece} names no [[words]] row")
             return self._words[piece[1:]]
         return {(piece,)} if piece in CLASSES else spellings(piece)
 
@@ -149,11 +157,11 @@ class Walker:
         """Cues of every kind, in order of place: of those that overlap the leftmost, then the longest."""
         found: list[Phrase] = []
         behind = 0
-        for index, word in enumerate(scene.norm):
+        for index in scene.starting(_CUE):
             if index < behind:
                 continue
             best: tuple[Found, Row] | None = None
-            for one, ready in self._from(scene, index, word, self._openings[True]):
+            for one, ready in self._from(scene, index, self._openings[True]):
                 if best is None or one.last > best[0].last:
                     best = one, ready.row
             if best is not None:
@@ -164,17 +172,20 @@ class Walker:
     def claims(self, scene: Scene) -> Iterator[Found]:
         """Forms that claim; of two of one form that overlap the first."""
         taken: dict[str, int] = {}
-        inside = {at for phrase in scene.content if phrase.row.kind == "term" for at in range(phrase.first + 1, phrase.last)}
-        for index, word in enumerate(scene.norm):
-            for one, ready in self._from(scene, index, word, self._openings[False]):
-                if taken.get(ready.form.id, 0) <= index and index not in inside:
+        for index in scene.starting(_CLAIM):
+            for one, ready in self._from(scene, index, self._openings[False]):
+                if taken.get(ready.form.id, 0) <= index and not _inside_term(scene, index):
                     taken[ready.form.id] = one.last
                     yield one
 
-    def _from(
-        self, scene: Scene, index: int, word: str, openings: dict[str, list[tuple[Spelling, _Ready]]]
-    ) -> Iterator[tuple[Found, _Ready]]:
+    def opens(self, word: str, *, cue: bool) -> bool:
+        """Whether a cue form, or one that claims, may open with a word."""
+        openings = self._openings[cue]
+        return word in openings or _bare(word) in openings or (word[0].isdecimal() and "#amount" in openings)
+
+    def _from(self, scene: Scene, index: int, openings: Openings) -> Iterator[tuple[Found, _Ready]]:
         """Forms that open at a word."""
+        word = scene.norm[index]
         entries = openings.get(word, ())
         if word[0].isdecimal():
             entries = [*entries, *openings.get("#amount", ())]
@@ -191,6 +202,16 @@ class Walker:
 def walker() -> Walker:
     """The walker over lexicon/forms."""
     return Walker(form_rows())
+
+
+_CUE = Start(lambda word: walker().opens(word, cue=True))
+_CLAIM = Start(lambda word: walker().opens(word, cue=False))
+
+
+def _inside_term(scene: Scene, index: int) -> bool:
+    """Whether a term of the lexicon goes on over a word: its row reads it."""
+    before = scene.content[: bisect_left(scene.content, index, key=attrgetter("first"))][-1:]
+    return any(phrase.last > index and phrase.row.kind == "term" for phrase in before)
 
 
 def _plain(phrases: Iterable[str]) -> set[Spelling]:
