@@ -5,7 +5,7 @@ from __future__ import annotations
 import signal
 import sys
 
-from auditor.cli import check, desk, draft, points, scan  # noqa: F401  # each names itself to the app
+from auditor.cli import check, desk, draft, points, scan, watch  # noqa: F401  # each names itself to the app
 from auditor.cli.app import app
 
 __all__ = ["app", "main"]

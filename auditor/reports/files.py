@@ -30,12 +30,19 @@ def writing(path: Path, run: Run | None = None) -> Iterator[Write]:
     Raises KeyError for a suffix that isn't in ``KINDS``, OSError when the folder can't be written to.
     """
     kind = KINDS[path.suffix.lower()]
+    with replacing(path) as stream, kind(stream, run or Run()) as write:
+        yield write
+
+
+@contextmanager
+def replacing(path: Path) -> Iterator[TextIO]:
+    """A stream into a file beside ``path`` that takes its place when the block ends well. Raises OSError."""
     path = path.resolve()
     handle, name = tempfile.mkstemp(prefix=f".{path.name}.", suffix=".part", dir=path.parent)
     part = Path(name)
     try:
-        with os.fdopen(handle, "w", encoding="utf-8", newline="") as stream, kind(stream, run or Run()) as write:
-            yield write
+        with os.fdopen(handle, "w", encoding="utf-8", newline="") as stream:
+            yield stream
         part.chmod(path.stat().st_mode & 0o777 if path.exists() else 0o666 & ~_umask())
         part.replace(path)
     finally:

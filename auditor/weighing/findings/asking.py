@@ -5,16 +5,14 @@ Dated figures from their sources; never advice and never an appraisal.
 
 from __future__ import annotations
 
-import re
 from collections.abc import Iterator, Sequence
 
 from auditor.knowledge.points import Copies, Value
 from auditor.values import Finding
+from auditor.weighing.band import OWN_HAND, band, covers, money
 from auditor.weighing.case import Case
 from auditor.weighing.cells import bits
 from auditor.weighing.practice import table
-
-_OWN_HAND = ("signed", "inscribed", "bookplate", "tipped_in")
 
 
 def asking_price(case: Case, asking: str | None) -> Iterator[Finding]:
@@ -22,8 +20,8 @@ def asking_price(case: Case, asking: str | None) -> Iterator[Finding]:
 
     Nothing is said where an edition or printing left open has no figure, nor one of an earlier printing that bounds it.
     """
-    amount, currency = _money(asking)
-    if amount is None or not case.book.cells or case.has("signed", *_OWN_HAND):
+    amount, currency = money(asking)
+    if amount is None or not case.book.cells or case.has("signed", *OWN_HAND):
         return
     rows = [row for row in case.index.work.values if row.currency == currency and not row.signed]
     if case.jacket is None:
@@ -45,7 +43,7 @@ def _highest(case: Case, rows: list[Value]) -> Value | None:
     for bit in bits(case.book.cells):
         cell = case.index.cells.cells[bit]
         of_edition = [row for row in rows if row.edition == cell.edition]
-        here = [row for row in of_edition if _mask(case, row) >> bit & 1]
+        here = [row for row in of_edition if covers(case.index, row) >> bit & 1]
         here = here or [row for row in of_edition if _copies(row).first < cell.printing]  # a later printing isn't worth more
         if not here and case.index.work.edition(cell.edition).kind in ("book club", "reprint", "facsimile"):
             continue
@@ -58,24 +56,12 @@ def _highest(case: Case, rows: list[Value]) -> Value | None:
 def _claimed(case: Case, rows: Sequence[Value], amount: float) -> str:
     """The band of what is claimed, where it is worth more than what is shown; empty where the set gives none."""
     beyond = case.claimed.mask & ~case.book.cells
-    here = [row for row in rows if _mask(case, row) & beyond]
-    lows, highs = [row.low for row in here if row.low is not None], [row.high for row in here if row.high is not None]
-    if not lows or not highs:
+    found = band(case.index, beyond, rows)
+    if found is None:
         return ""
-    band = f"{min(lows):g} to {max(highs):g} {here[0].currency}"
-    fits = "the price asked is one of what is claimed, not of what is shown. " if min(lows) <= amount <= max(highs) else ""
-    return f"For what is claimed, {case.index.describe(case.claimed.mask)}, the set gives {band}{': ' if fits else '. '}{fits}"
-
-
-def _mask(case: Case, row: Value) -> int:
-    return case.index.cells.mask(_copies(row))
+    fits = "the price asked is one of what is claimed, not of what is shown. " if found.low <= amount <= found.high else ""
+    return f"For what is claimed, {case.index.describe(case.claimed.mask)}, the set gives {found}{': ' if fits else '. '}{fits}"
 
 
 def _copies(row: Value) -> Copies:
     return Copies.parse(f"{row.edition}:{row.printing}")
-
-
-def _money(asking: str | None) -> tuple[float | None, str]:
-    """Amount and currency; without a currency it can't be compared."""
-    match = re.fullmatch(r"\s*(\d+(?:\.\d+)?)\s+([A-Z]{3})\s*", asking or "")
-    return (float(match[1]), match[2]) if match else (None, "")

@@ -1,0 +1,84 @@
+"""The watchlist as files: tables and JSON lines with all that is kept beside the report, and the other report formats."""
+
+from __future__ import annotations
+
+import csv
+import json
+from collections.abc import Callable, Iterable, Mapping, Sequence
+from pathlib import Path
+from typing import Any, Final, TextIO
+
+from auditor.intake.cells import neutralised
+from auditor.knowledge.points import PointSet
+from auditor.reports import files, jsonlines
+from auditor.reports.flat import flat
+from auditor.reports.run import Run
+from auditor.watchlist.order import Row
+from auditor.watchlist.values import day_of
+
+
+def write(path: Path, rows: Sequence[Row], sets: Mapping[str, PointSet]) -> None:
+    """Raises KeyError for a suffix that is no report's, OSError when the folder can't be written to."""
+    own = _KINDS.get(path.suffix.lower())
+    if own:
+        with files.replacing(path) as stream:
+            own(stream, rows)
+        return
+    with files.writing(path, Run(sets)) as add:
+        for row in rows:
+            add(row.watched.listing, row.watched.verdict)
+
+
+def record(row: Row) -> dict[str, Any]:
+    """One listing: an object of auditor/schema.json with ``watch`` beside it."""
+    watched = row.watched
+    return {
+        **jsonlines.record(watched.listing, watched.verdict),
+        "watch": {
+            "number": watched.key,
+            "added": watched.readings[0].at,
+            "seen": watched.seen,
+            "history": [{"at": entry.at, "head": entry.head, "lines": list(entry.lines)} for entry in row.entries],
+            "questions": [
+                {"place": each.question.place, "text": each.question.text, "state": each.state, "how": each.how}
+                for each in row.questions
+            ],
+            "notes": list(watched.notes),
+            "decision": watched.decision,
+        },
+    }
+
+
+def _lines(stream: TextIO, rows: Iterable[Row]) -> None:
+    for row in rows:
+        print(json.dumps(record(row), ensure_ascii=False), file=stream)
+
+
+def _table(stream: TextIO, rows: Iterable[Row]) -> None:
+    writer = csv.writer(stream)
+    for number, row in enumerate(rows):
+        cells = _cells(row)
+        if not number:
+            writer.writerow(cells)
+        writer.writerow("" if value is None else neutralised(str(value)) for value in cells.values())
+
+
+def _cells(row: Row) -> dict[str, Any]:
+    watched = row.watched
+    return {
+        "number": watched.key,
+        "id": watched.listing.id,
+        **watched.listing.to_dict(),
+        **flat(watched.verdict),
+        "added": day_of(watched.readings[0].at),
+        "seen": day_of(watched.seen),
+        "figures_shown": row.prices.shown,
+        "figures_claimed": row.prices.claimed,
+        "history": "\n".join(f"{day_of(e.at)} {e.head}: {' '.join(e.lines)}" for e in row.entries),
+        "asked": "\n".join(f"{each.state}: {each.question.place}" for each in row.questions),
+        "notes": "\n".join(watched.notes),
+        "decision": watched.decision,
+    }
+
+
+_KINDS: Final[Mapping[str, Callable[[TextIO, Iterable[Row]], None]]] = {".jsonl": _lines, ".csv": _table}
