@@ -68,7 +68,7 @@ def behind(scene: Scene, draft: Draft, last: int) -> Phrase | None:
         elif phrase is not None and phrase.row.kind in ("term", "grade"):
             if linked:
                 return None
-        elif (word in words["list_enders"] and word != "is") or word in _NEXT:
+        elif (word in words["list_enders"] and word != "is") or word in _NEXT or (word == "with" and not linked):
             return None
         index = phrase.last if phrase is not None else index + 1
     return None
@@ -91,6 +91,8 @@ def _attributive(scene: Scene, draft: Draft, noun: Phrase) -> bool:
     inside = {covered for phrase in scene.between(draft.last, noun.first) for covered in range(phrase.first, phrase.last)}
     if any(norm[index] not in fillers and index not in inside for index in between):
         return False
+    if norm[noun.first] == "the" and norm[noun.first - 1] in ("but", "and", "&", ","):
+        return False  # "shows wear but the book is clean": a new subject
     clause = scene.clause(draft.first)
     index = draft.first - 1
     while index >= clause.first:

@@ -66,17 +66,27 @@ def last_spoken(scene: Scene, first: int, last: int, before: Part) -> Part:
     return "book" if part == "jacket" and scene.once(_jacketless) else part
 
 
+def _noun_spoken(scene: Scene, last: int) -> Part | None:
+    """The part of the last noun before a word that names one: "does its jacket sit crooked. Latter torn"."""
+    nouns = (phrase for phrase in reversed(scene.between(0, last)) if is_noun(phrase) and named(phrase) is not None)
+    noun = next(nouns, None)
+    return named(noun) if noun is not None else None
+
+
 def both_parts(scene: Scene, phrase: Phrase) -> bool:
     """Whether book and jacket share a fault: "light wear to book and jacket", "book and jacket both lightly worn"."""
     first, last = scene.segment(phrase.first)
     noun = behind(scene, draft_of(phrase), last)
     if noun is None and any(cue.row.kind == "denial" and first <= cue.first < phrase.first for cue in scene.cues):
         return False  # "book and jacket fine no dings": a denial of everything is the copy's
-    if noun is None:
+    if noun is None or named(noun) is None:  # "book and jacket both sunned", "... at the spine"
         nouns = [other for other in scene.between(first, phrase.first) if is_noun(other)]
-        if "both" in scene.norm[first : phrase.first] and not nouns:
+        if noun is None and "both" in scene.norm[first : phrase.first] and not nouns:
             return True
-        return len(nouns) > 1 and _joined(scene, nouns[-2], nouns[-1])
+        if len(nouns) > 1 and _joined(scene, nouns[-2], nouns[-1]) and _subjects(scene, *nouns[-2:], phrase):
+            return True
+    if noun is None:
+        return False
     other = _next_noun(scene, noun.last, last)
     return other is not None and _joined(scene, noun, other) and not _fault_at(scene, other.last)
 
@@ -88,9 +98,18 @@ def _joined(scene: Scene, one: Phrase, other: Phrase) -> bool:
     return parts == {"book", "jacket"} and len(between) == 1 and between[0] in ("and", "&", "/", "+")
 
 
+def _subjects(scene: Scene, one: Phrase, other: Phrase, fault: Phrase) -> bool:
+    """Whether two joined nouns share what is said behind them: "tears along the jacket and the fore-edge is foxed" do not."""
+    index = one.first - 1
+    while index >= 0 and scene.norm[index] in roles()["determiners"] - roles()["linkers"]:
+        index -= 1
+    placed = index >= 0 and scene.norm[index] in roles()["linkers"]
+    return not placed or not roles()["linking_verbs"] & set(scene.norm[other.last : fault.first])
+
+
 def _fault_at(scene: Scene, index: int) -> bool:
     """Whether a fault is said from this word on, adverbs aside: what stands before it is its subject."""
-    adverbs = roles()["degrees"]
+    adverbs = roles()["degrees"] | roles()["linking_verbs"]
     while index < len(scene.norm) and scene.norm[index] in adverbs:
         index += 1
     phrase = scene.at.get(index)
@@ -130,8 +149,9 @@ def _part_of_noun(scene: Scene, noun: Phrase, draft: Draft, spoken: Part) -> Par
     if row.sign == "former":
         return "book" if last == "jacket" else "jacket"
     if row.sign == "latter":
-        return last
-    return "book" if _of_book(draft) or draft.value in roles()["edge_faults"] else last
+        return _noun_spoken(scene, min(noun.first, draft.first)) or last
+    edged = draft.value in roles()["edge_faults"] and bool({"edge", "edges"} & set(scene.norm[noun.first : noun.last]))
+    return "book" if _of_book(draft) or edged else last
 
 
 def _denied(scene: Scene, draft: Draft, spoken: Part) -> Part:

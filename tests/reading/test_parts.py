@@ -36,6 +36,22 @@ from tests.reading.test_faults import told
         ),
         ("Jacket without chips, tears or fading.", {"chip jacket denied", "tear jacket denied", "fading jacket denied"}),
         ("No chips, tears or creases to the jacket.", {"chip jacket denied", "tear jacket denied", "crease jacket denied"}),
+        # book and jacket alike
+        ("Book and dust jacket both sunned at the spine.", {"fading book asserted", "fading jacket asserted"}),
+        ("Tears along the edge of the jacket and the fore-edge is foxed.", {"tear jacket asserted", "foxing book asserted"}),
+        ("Foxed, and the jacket likewise.", {"foxing book asserted", "foxing jacket asserted"}),
+        ("Spine sunned, as is that of the jacket.", {"fading book asserted", "fading jacket asserted"}),
+        ("Boards worn; dj ditto.", {"rubbing book asserted", "rubbing jacket asserted"}),
+        ("Boards bumped and so is the jacket.", {"bump book asserted", "bump jacket asserted"}),
+        ("The jacket has tears. The boards are stained too.", {"tear jacket asserted", "stain book asserted"}),
+        (
+            "Boards worn. The jacket too, with a chip.",
+            {"rubbing book asserted", "rubbing jacket asserted", "chip jacket asserted"},
+        ),
+        # a new subject
+        ("Corners bumped with creases to the wrapper.", {"bump book asserted", "crease jacket asserted"}),
+        ("The jacket shows wear but the book is stained.", {"rubbing jacket asserted", "stain book asserted"}),
+        ("The jacket has a rip on the front and it's yellowed.", {"tear jacket asserted", "tanning jacket asserted"}),
         # what was spoken of last
         ("Jacket bright, spine faded.", {"fading jacket asserted"}),
         ("The jacket is unclipped. Short tear at the crown.", {"tear jacket asserted"}),

@@ -8,6 +8,7 @@ from dataclasses import replace
 from auditor.reading.nouns import GOVERNED
 from auditor.reading.parts import both_parts
 from auditor.reading.phrases import Phrase
+from auditor.reading.readers.echoes import read_echoes
 from auditor.reading.readers.hands import owner_or_author, read_signature
 from auditor.reading.readers.plainly import read_plainly
 from auditor.reading.readers.quoted_hands import read_quoted_hands
@@ -19,6 +20,12 @@ _SPINES = {"spine panel", "spine", "spines", "backstrip", "spine-ends", "spine e
 
 def read_terms(scene: Scene) -> Iterator[Draft]:
     """A draft for each ``term`` or ``topic`` phrase. A denied row ("unclipped") is turned again by a denial around it."""
+    drafts = list(_read(scene))
+    yield from drafts
+    yield from read_echoes(scene, drafts)
+
+
+def _read(scene: Scene) -> Iterator[Draft]:
     plain = list(read_plainly(scene))
     yield from plain
     yield from read_quoted_hands(scene)
