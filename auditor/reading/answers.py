@@ -1,26 +1,20 @@
 """Questions and their answers: "Is it signed? Sadly not.", "Has it a jacket? It has.", "asked whether it is the club's".
 
 What is asked is said of no copy; what the answer right behind makes of it is told by its first words, which stand in
-lexicon/answers.toml.
+lexicon/forms/answers.toml.
 """
 
 from __future__ import annotations
 
 from collections.abc import Collection
-from functools import cache
 
-from auditor.knowledge import lexicon
 from auditor.reading.scene import Clause, Scene, roles
+from auditor.reading.walker import walker
 from auditor.values import Stance
 
 _BEFORE = {":", ".", ",", "-", '"', "'", "("}
 _SPEAKERS = {"a", "answer", "reply", "seller"}
 _LONGEST = 5  # words of a set answer
-
-
-@cache
-def _lexicon() -> dict[str, frozenset[str]]:
-    return {name: frozenset(words) for name, words in lexicon.table("answers").items()}
 
 
 def asked(scene: Scene, number: int, unknown: Collection[int] = ()) -> tuple[int, Stance | None] | None:
@@ -49,9 +43,9 @@ def _by_itself(scene: Scene, clause: Clause) -> bool:
 
 def _indirect(scene: Scene, clause: Clause) -> int | None:
     """ "We've been asked whether ours is the Guild's": the word behind "whether"."""
-    words, norm = _lexicon(), scene.norm
+    words, norm = walker().words, scene.norm
     for at in range(clause.first, clause.last - 1):
-        if norm[at] in words["asking"] and set(norm[at + 1 : at + 4]) & words["asked_behind"]:
+        if norm[at] in words("asking") and set(norm[at + 1 : at + 4]) & words("whether"):
             if norm[clause.first] in ("please", "do", "just", "feel"):
                 return None
             return at + 1
@@ -76,31 +70,35 @@ def _answer(scene: Scene, number: int, unknown: Collection[int]) -> Stance | Non
 def _nothing_told(scene: Scene, clause: Clause, first: int) -> bool:
     """Whether an answer's first words, up to a mark, name nothing and are no plain no."""
     last = next((at for at in range(first, clause.last) if not scene.norm[at][0].isalnum()), clause.last)
-    return not scene.between(first, last) and scene.norm[first] not in _lexicon()["no"]
+    return not scene.between(first, last) and scene.norm[first] not in walker().words("no")
 
 
 def _placed(scene: Scene, question: Clause, first: int) -> bool:
     """ "Foxed? On the top edge, faintly.": where or how much answers a question after a fault."""
     asked_after = [phrase for phrase in scene.between(question.first, question.last) if phrase.row.kind == "term"]
-    return scene.norm[first] in _lexicon()["places"] and bool(asked_after) and all(p.row.feature == "defect" for p in asked_after)
+    return (
+        scene.norm[first] in walker().words("answers-where")
+        and bool(asked_after)
+        and all(p.row.feature == "defect" for p in asked_after)
+    )
 
 
 def _said(scene: Scene, clause: Clause, first: int) -> Stance | None:
     """What an answer says that begins at this word."""
-    words, norm = _lexicon(), scene.norm
+    words, norm = walker().words, scene.norm
     plain = [word for word in norm[first : clause.last] if word[0].isalpha()][:_LONGEST]
     openings = {" ".join(plain[start:width]) for start in (0, 1) for width in range(start + 1, _LONGEST + 1)}
-    if openings & words["unchecked"]:
+    if openings & (words("answers-unlooked") | words("answers-unknown")):
         return "unchecked"
-    if openings & words["hedged"]:
+    if openings & words("answers-perhaps"):
         return "hedged"
     at = _behind_softeners(scene, clause, first)
     following = norm[at + 1] if at + 1 < clause.last else "."
-    if norm[at] in words["pronouns"]:
+    if norm[at] in words("answer-pronouns"):
         return _verb(scene, clause, at + 1)
-    if norm[at] in words["yes"]:
+    if norm[at] in words("yes"):
         return "asserted" if norm[at] != "so" or norm[at - 1 : at] == ["afraid"] else None
-    if norm[at] not in words["no"]:
+    if norm[at] not in words("no"):
         return "denied" if norm[at - 1 : at] == ["afraid"] and not norm[at][0].isalnum() else None
     if norm[at] == "not" and following == "that":
         return None  # "not that I noticed" denies by half
@@ -111,10 +109,10 @@ def _said(scene: Scene, clause: Clause, first: int) -> Stance | None:
 
 def _behind_softeners(scene: Scene, clause: Clause, at: int) -> int:
     """The word of an answer behind "I'm afraid", "well", "sadly"."""
-    words, norm = _lexicon(), scene.norm
-    softeners = words["softeners"] | words["afraid"] | {","}
+    words, norm = walker().words, scene.norm
+    softeners = words("softeners") | words("afraid") | {","}
     while at < clause.last - 1 and norm[at] in softeners and norm[at + 1] not in (".", "!"):
-        if norm[at] in words["pronouns"] and norm[at + 1] in words["verbs"] | words["verbs_not"]:
+        if norm[at] in words("answer-pronouns") and norm[at + 1] in words("answer-verbs") | words("answer-verbs-not"):
             break
         at += 1
     return at
@@ -122,14 +120,14 @@ def _behind_softeners(scene: Scene, clause: Clause, at: int) -> int:
 
 def _verb(scene: Scene, clause: Clause, at: int) -> Stance | None:
     """A pronoun's verb that says no more than yes or no: "it does", "they have, in green", "it is not: red cloth"."""
-    words, norm = _lexicon(), scene.norm
+    words, norm = walker().words, scene.norm
     if at >= clause.last:
         return None
     following = norm[at + 1] if at + 1 < clause.last else "."
-    alone = not following[0].isalnum() or following in words["also_behind"]
-    if norm[at] in words["verbs_not"] and alone:
+    alone = not following[0].isalnum() or following in words("behind-an-answer")
+    if norm[at] in words("answer-verbs-not") and alone:
         return "denied"
-    if norm[at] in words["verbs"] and following in ("not", "n't"):
+    if norm[at] in words("answer-verbs") and following in ("not", "n't"):
         behind = norm[at + 2] if at + 2 < clause.last else "."
-        return "denied" if not behind[0].isalnum() or behind in words["also_behind"] else None
-    return "asserted" if norm[at] in words["verbs"] and alone else None
+        return "denied" if not behind[0].isalnum() or behind in words("behind-an-answer") else None
+    return "asserted" if norm[at] in words("answer-verbs") and alone else None

@@ -5,7 +5,7 @@ it makes is its kind: a claim, or a cue that lays its stance over the words arou
 forms few: "nobody here ever checked", "I've not yet had it out to count" are one. DEVELOPERS.md tells how to add one.
 
 In any list of a form a phrase is written as in lexicon/reading (``(a|b|)``, hyphens); ``@name`` stands for the words of the
-``[[words]]`` row of that id, ``#amount``, ``#number`` and ``#word`` for any word of that class (auditor/reading/walker.py).
+``[[words]]`` row of that id, ``#amount``, ``#number`` and ``#word`` for any word of that class (auditor/reading/ready.py).
 """
 
 from __future__ import annotations

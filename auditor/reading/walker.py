@@ -6,39 +6,21 @@ One walker serves them all. Forms are found by the first word of their openers, 
 from __future__ import annotations
 
 from bisect import bisect_left
-from collections.abc import Callable, Iterable, Iterator, Sequence
+from collections.abc import Iterator, Sequence
 from contextlib import contextmanager
 from dataclasses import dataclass
 from functools import cache
 from operator import attrgetter
 
 from auditor.reading.forms import CUE_KINDS, Form, Rows, form_rows
-from auditor.reading.phrases import Phrase, spellings
-from auditor.reading.rows import Row, spread
+from auditor.reading.phrases import Phrase
+from auditor.reading.ready import CLASSES, MARKS, Phrases, Ready, Spelling, ready, spelled
+from auditor.reading.rows import Row
 from auditor.reading.scene import Clause, Scene
 from auditor.reading.starts import Start
 
-Spelling = tuple[str, ...]
-Phrases = dict[str, list[Spelling]]  # by first word, the longest first
-
 _CLOSE = 3  # words before the opener in which a word of ``after`` stands
 _SHORT = 4  # words of a question that names what the answer is about
-_MARKS = frozenset({",", ":", ".", ";", ")", "\n", "?", "!", "|"})
-
-
-def is_amount(norm: Sequence[str], index: int) -> bool:
-    """Whether a word is an amount: behind a sign of currency, with decimals, or before a shilling's "s" or stroke."""
-    if not norm[index][0].isdecimal():
-        return False
-    before, behind = norm[index - 1 : index], norm[index + 1 : index + 2]
-    return before in (["$"], ["£"], ["€"]) or "." in norm[index] or behind in (["s"], ["/"], ["d"])
-
-
-CLASSES: dict[str, Callable[[Sequence[str], int], bool]] = {
-    "#amount": is_amount,
-    "#number": lambda norm, index: norm[index][0].isdecimal(),
-    "#word": lambda norm, index: norm[index] not in _MARKS,
-}
 
 
 @dataclass(frozen=True, slots=True)
@@ -53,20 +35,7 @@ class Found:
     last: int
 
 
-@dataclass(frozen=True, slots=True)
-class _Ready:
-    """A form with its lists spelled out."""
-
-    form: Form
-    row: Row
-    openers: Phrases
-    targets: Phrases
-    between: frozenset[str]
-    classes: tuple[str, ...]
-    lists: dict[str, frozenset[str]]  # the rest, by field: needs, barred, closer, after ...
-
-
-Openings = dict[str, list[tuple[Spelling, _Ready]]]  # by first word, the longest first
+Openings = dict[str, list[tuple[Spelling, Ready]]]  # by first word, the longest first
 
 
 class Walker:
@@ -78,65 +47,19 @@ class Walker:
         self._prepare()
 
     def _prepare(self) -> None:
-        self._words = {name: _plain(() if name == self._left_out else row.words) for name, row in self.lists.items()}
+        self._words = {name: spelled(() if name == self._left_out else row.words, {}) for name, row in self.lists.items()}
+        self._plain = {name: frozenset(" ".join(spelling) for spelling in found) for name, found in self._words.items()}
         self._openings: dict[bool, Openings] = {True: {}, False: {}}
         for form in self.forms.values():
             if form.id == self._left_out:
                 continue
-            ready = self._ready(form)
+            one = ready(form, self._words)
             found = self._openings[form.kind in CUE_KINDS]
-            for word, phrases in ready.openers.items():
-                found.setdefault(word, []).extend((phrase, ready) for phrase in phrases)
+            for word, phrases in one.openers.items():
+                found.setdefault(word, []).extend((phrase, one) for phrase in phrases)
         for found in self._openings.values():
             for entries in found.values():
                 entries.sort(key=lambda entry: -len(entry[0]))
-
-    def _ready(self, form: Form) -> _Ready:
-        between = self._single(form.between)
-        classes = tuple(word for word in between if word in CLASSES)
-        names = ("needs", "barred", "closer", "after", "not_after", "behind", "not_behind", "ahead", "about", "asked")
-        lists = {name: self._single(getattr(form, name)) for name in names}
-        lists["openings"] = self.words("openings")
-        row = Row(
-            id=form.id,
-            kind="term" if form.kind == "claim" else form.kind,
-            phrases=(),
-            reason=form.reason,
-            direction=form.direction,
-            reach=form.reach,
-            sign=form.sign,
-        )
-        return _Ready(form, row, self._phrases(form.opener), self._phrases(form.target), between, classes, lists)
-
-    def _spelled(self, phrases: Iterable[str]) -> set[Spelling]:
-        """Every spelling of phrases in the lexicon's notation, with the word lists that they name."""
-        found: set[Spelling] = set()
-        for phrase in phrases:
-            for plain in spread(phrase):
-                pieces = [self._pieces(piece) for piece in plain.split(" ")]
-                joined: set[Spelling] = {()}
-                for choices in pieces:
-                    joined = {(*one, *other) for one in joined for other in choices}
-                found |= joined
-        return found
-
-    def _pieces(self, piece: str) -> set[Spelling]:
-        if piece[0] == "@" and len(piece) > 1:
-            if piece[1:] not in self._words:
-                raise ValueError(f"lexicon/forms: {piece} names no [[words]] row")
-            return self._words[piece[1:]]
-        return {(piece,)} if piece in CLASSES else spellings(piece)
-
-    def _phrases(self, phrases: Iterable[str]) -> Phrases:
-        found: Phrases = {}
-        for spelling in self._spelled(phrases):
-            found.setdefault(spelling[0], []).append(spelling)
-        for entries in found.values():
-            entries.sort(key=len, reverse=True)
-        return found
-
-    def _single(self, phrases: Iterable[str]) -> frozenset[str]:
-        return frozenset(" ".join(spelling) for spelling in self._spelled(phrases))
 
     @contextmanager
     def without(self, row_id: str) -> Iterator[None]:
@@ -151,7 +74,7 @@ class Walker:
 
     def words(self, name: str) -> frozenset[str]:
         """The words of a list, by its id."""
-        return frozenset(" ".join(spelling) for spelling in self._words[name])
+        return self._plain[name]
 
     def cues(self, scene: Scene) -> list[Phrase]:
         """Cues of every kind, in order of place: of those that overlap the leftmost, then the longest."""
@@ -161,9 +84,9 @@ class Walker:
             if index < behind:
                 continue
             best: tuple[Found, Row] | None = None
-            for one, ready in self._from(scene, index, self._openings[True]):
+            for one, made in self._from(scene, index, self._openings[True]):
                 if best is None or one.last > best[0].last:
-                    best = one, ready.row
+                    best = one, made.row
             if best is not None:
                 found.append(Phrase(best[1], index, best[0].last))
                 behind = best[0].last
@@ -173,9 +96,9 @@ class Walker:
         """Forms that claim; of two of one form that overlap the first."""
         taken: dict[str, int] = {}
         for index in scene.starting(_CLAIM):
-            for one, ready in self._from(scene, index, self._openings[False]):
-                if taken.get(ready.form.id, 0) <= index and not _inside_term(scene, index):
-                    taken[ready.form.id] = one.last
+            for one, made in self._from(scene, index, self._openings[False]):
+                if taken.get(made.form.id, 0) <= index and not _inside_term(scene, index):
+                    taken[made.form.id] = one.last
                     yield one
 
     def opens(self, word: str, *, cue: bool) -> bool:
@@ -183,7 +106,7 @@ class Walker:
         openings = self._openings[cue]
         return word in openings or _bare(word) in openings or (word[0].isdecimal() and "#amount" in openings)
 
-    def _from(self, scene: Scene, index: int, openings: Openings) -> Iterator[tuple[Found, _Ready]]:
+    def _from(self, scene: Scene, index: int, openings: Openings) -> Iterator[tuple[Found, Ready]]:
         """Forms that open at a word."""
         word = scene.norm[index]
         entries = openings.get(word, ())
@@ -191,11 +114,11 @@ class Walker:
             entries = [*entries, *openings.get("#amount", ())]
         elif word.endswith("'s"):
             entries = [*entries, *openings.get(_bare(word), ())]
-        for spelling, ready in entries:
+        for spelling, made in entries:
             if _spelled_at(scene.norm, index, spelling, bare=True):
-                found = _walk(scene, scene.clause(index), ready, index, index + len(spelling))
-                if found is not None and _stands(scene, ready, found):
-                    yield found, ready
+                found = _walk(scene, scene.clause(index), made, index, index + len(spelling))
+                if found is not None and _stands(scene, made, found):
+                    yield found, made
 
 
 @cache
@@ -214,10 +137,6 @@ def _inside_term(scene: Scene, index: int) -> bool:
     return any(phrase.last > index and phrase.row.kind == "term" for phrase in before)
 
 
-def _plain(phrases: Iterable[str]) -> set[Spelling]:
-    return {spelling for phrase in phrases for plain in spread(phrase) for spelling in spellings(plain)}
-
-
 def _bare(word: str) -> str:
     return word.removesuffix("'s")
 
@@ -234,21 +153,21 @@ def _spelled_at(norm: Sequence[str], index: int, spelling: Spelling, *, bare: bo
     return True
 
 
-def _walk(scene: Scene, clause: Clause, ready: _Ready, first: int, opened: int) -> Found | None:
+def _walk(scene: Scene, clause: Clause, made: Ready, first: int, opened: int) -> Found | None:
     """The form that opens at ``first`` with its opener's words up to ``opened``, if fillers alone stand before its target."""
-    norm, lists = scene.norm, ready.lists
-    met = not ready.form.needs or not lists["needs"].isdisjoint(norm[first:opened])
-    if not ready.form.target:
-        return _closed(scene, clause, ready, Found(ready.form, first, opened, opened, opened, opened)) if met else None
-    for at in range(opened, min(clause.last, opened + ready.form.widest + 1)):
+    norm, lists = scene.norm, made.lists
+    met = not made.form.needs or not lists["needs"].isdisjoint(norm[first:opened])
+    if not made.form.target:
+        return _closed(scene, clause, made, Found(made.form, first, opened, opened, opened, opened)) if met else None
+    for at in range(opened, min(clause.last, opened + made.form.widest + 1)):
         word = norm[at]
-        for spelling in _at(ready.targets, word) if met else ():
+        for spelling in _at(made.targets, word) if met else ():
             behind = at + len(spelling)
             if _spelled_at(norm, at, spelling):
-                found = _closed(scene, clause, ready, Found(ready.form, first, opened, at, behind, behind))
+                found = _closed(scene, clause, made, Found(made.form, first, opened, at, behind, behind))
                 if found is not None:
                     return found
-        if word in lists["barred"] or not (word in ready.between or any(CLASSES[name](norm, at) for name in ready.classes)):
+        if word in lists["barred"] or not (word in made.between or any(CLASSES[name](norm, at) for name in made.classes)):
             return None
         met = met or word in lists["needs"]
     return None
@@ -260,22 +179,22 @@ def _at(phrases: Phrases, word: str) -> Sequence[Spelling]:
     return [*found, *phrases.get("#amount", ())] if word[0].isdecimal() else found
 
 
-def _closed(scene: Scene, clause: Clause, ready: _Ready, found: Found) -> Found | None:
+def _closed(scene: Scene, clause: Clause, made: Ready, found: Found) -> Found | None:
     """With the words that close it, if what stands right behind lets it be."""
-    norm, lists, at = scene.norm, ready.lists, found.last
+    norm, lists, at = scene.norm, made.lists, found.last
     following = norm[at] if at < len(norm) else ""
     if following in lists["not_behind"] or (found.form.behind and following not in lists["behind"]):
         return None
     closer = lists["closer"]
-    while at < clause.last and (norm[at] in closer or ("#word" in closer and norm[at] not in _MARKS)):
+    while at < clause.last and (norm[at] in closer or ("#word" in closer and norm[at] not in MARKS)):
         at += 1
     ended = at == clause.last or not norm[at][0].isalnum()
     return Found(found.form, found.first, found.opened, found.target, found.behind, at) if ended else found
 
 
-def _stands(scene: Scene, ready: _Ready, found: Found) -> bool:
+def _stands(scene: Scene, made: Ready, found: Found) -> bool:
     """Whether what must stand before and around the form does."""
-    norm, lists, form = scene.norm, ready.lists, ready.form
+    norm, lists, form = scene.norm, made.lists, made.form
     clause = scene.clause(found.first)
     before = norm[max(clause.first, found.first - _CLOSE) : found.first]
     if before[-1:] and before[-1] in lists["not_after"]:
