@@ -9,12 +9,16 @@ from __future__ import annotations
 from collections.abc import Collection
 
 from auditor.reading.scene import Clause, Scene, roles
+from auditor.reading.starts import Start
 from auditor.reading.walker import walker
 from auditor.values import Stance
 
 _BEFORE = {":", ".", ",", "-", '"', "'", "("}
 _SPEAKERS = {"a", "answer", "reply", "seller"}
 _LONGEST = 5  # words of a set answer
+
+
+_ASKING = Start(lambda word: word in walker().words("asking"))
 
 
 def asked(scene: Scene, number: int, unknown: Collection[int] = ()) -> tuple[int, Stance | None] | None:
@@ -44,8 +48,8 @@ def _by_itself(scene: Scene, clause: Clause) -> bool:
 def _indirect(scene: Scene, clause: Clause) -> int | None:
     """ "We've been asked whether ours is the Guild's": the word behind "whether"."""
     words, norm = walker().words, scene.norm
-    for at in range(clause.first, clause.last - 1):
-        if norm[at] in words("asking") and set(norm[at + 1 : at + 4]) & words("whether"):
+    for at in scene.starting(_ASKING):
+        if clause.first <= at < clause.last - 1 and set(norm[at + 1 : at + 4]) & words("whether"):
             if norm[clause.first] in ("please", "do", "just", "feel"):
                 return None
             return at + 1

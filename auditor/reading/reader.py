@@ -69,12 +69,14 @@ def read_text(text: str, finder: PhraseFinder, mender: Mender, work: PointSet | 
 
 def _outside_titles(scene: Scene, work: PointSet, drafts: list[Draft]) -> list[Draft]:
     """Without the drafts inside a mention of the work's title: "Low Water Mark" tells of no water."""
-    titles = [tuple(words(title).norm) for title in (work.work.title, *work.work.also_titled)]
+    norm = scene.norm
     spans = [
         (at, at + len(title))
-        for title in titles
-        if len(title) > 1
-        for at in range(len(scene.norm) - len(title) + 1)
-        if tuple(scene.norm[at : at + len(title)]) == title
+        for title in (words(title).norm for title in (work.work.title, *work.work.also_titled))
+        if len(title) > 1 and title[0] in norm
+        for at in range(len(norm) - len(title) + 1)
+        if norm[at] == title[0] and norm[at : at + len(title)] == title
     ]
+    if not spans:
+        return drafts
     return [draft for draft in drafts if not any(first <= draft.first and draft.last <= last for first, last in spans)]

@@ -6,7 +6,6 @@ from bisect import bisect_left
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass, field
 from functools import cache
-from operator import attrgetter
 from typing import Any, TypeVar
 
 from auditor.knowledge import lexicon
@@ -26,9 +25,6 @@ Fact = TypeVar("Fact")
 def roles() -> dict[str, Any]:
     """The word lists of lexicon/words.toml: lists as frozensets, tables as dicts."""
     return {name: frozenset(value) if isinstance(value, list) else value for name, value in lexicon.table("words").items()}
-
-
-_first = attrgetter("first")
 
 
 @dataclass(frozen=True, slots=True)
@@ -71,6 +67,7 @@ class Scene:
     clause_of: list[int]
     segment_of: list[int]
     at: dict[int, Phrase]
+    begins: list[int]  # where each of the content phrases begins
     starts: dict[Start, list[int]]
     known: dict[Callable[[Scene], Any], Any] = field(default_factory=dict, repr=False)
 
@@ -90,7 +87,9 @@ class Scene:
 
     def between(self, first: int, last: int) -> list[Phrase]:
         """Content phrases that begin at words ``first`` up to and without ``last``."""
-        return self.content[bisect_left(self.content, first, key=_first) : bisect_left(self.content, last, key=_first)]
+        begins = self.begins
+        low = bisect_left(begins, first)
+        return self.content[low : bisect_left(begins, last, low)] if last > first else []
 
     def segment(self, index: int) -> tuple[int, int]:
         """The comma-to-comma stretch of words around a word, as (first, last)."""
@@ -124,7 +123,7 @@ def stage(words: Words, found: list[Phrase]) -> Scene:
     content = [phrase for phrase in found if phrase.row.kind not in CUES]
     cues = [phrase for phrase in found if phrase.row.kind in CUES]
     at = {phrase.first: phrase for phrase in content}
-    return Scene(words, norm, content, cues, clauses, clause_of, segment_of, at, starts_in(norm))
+    return Scene(words, norm, content, cues, clauses, clause_of, segment_of, at, [*at], starts_in(norm))
 
 
 def _ends_clause(words: Words, index: int) -> bool:

@@ -26,6 +26,7 @@ def settle(scene: Scene, drafts: Sequence[Draft], laid: Layers) -> tuple[Claim, 
     scopes = _scopes(scene, laid)
     claims: list[Claim] = []
     ours: set[tuple[str, str, str, str]] = set()
+    own_talk = [cue for cue in scene.cues if cue.row.kind == "this copy"]
     for draft in sorted(drafts, key=lambda draft: (draft.first, draft.last)):
         clause = scene.clause_of[draft.first]
         stance, value, cue = resolve(draft, laid)
@@ -33,7 +34,7 @@ def settle(scene: Scene, drafts: Sequence[Draft], laid: Layers) -> tuple[Claim, 
         if claim is None:
             continue
         claims.append(claim)
-        if _said_of_ours(scene, draft):
+        if own_talk and _said_of_ours(scene, draft, own_talk):
             ours.add(claim.key)
         answer = laid.answers.get(clause)
         if answer is not None and claim.stance == "elsewhere":
@@ -48,10 +49,10 @@ def _answered(claim: Claim, answer: Stance) -> Claim:
     return replace(claim, stance=answer)
 
 
-def _said_of_ours(scene: Scene, draft: Draft) -> bool:
+def _said_of_ours(scene: Scene, draft: Draft, own_talk: Sequence[Phrase]) -> bool:
     """Whether talk of this copy ("ours", "this one") stands before a draft in its clause."""
     clause = scene.clause(draft.first)
-    return any(cue.row.kind == "this copy" and clause.first <= cue.first < draft.first for cue in scene.cues)
+    return any(clause.first <= cue.first < draft.first for cue in own_talk)
 
 
 def _claim(
@@ -231,10 +232,9 @@ def _heavier(degree: Degree | None, other: Degree | None) -> bool:
 
 def _settled(claims: list[Claim]) -> list[Claim]:
     """The contract's rules about claims side by side."""
-    said = {
-        (claim.feature, claim.stance): {c.value for c in claims if (c.feature, c.stance) == (claim.feature, claim.stance)}
-        for claim in claims
-    }
+    said: dict[tuple[str, str], set[str]] = {}
+    for claim in claims:
+        said.setdefault((claim.feature, claim.stance), set()).add(claim.value)
     editions = said.get(("edition", "asserted"), set()) | said.get(("edition", "hedged"), set())
     jackets = said.get(("jacket", "asserted"), set())
     lines = said.get(("number_line", "asserted"), set())

@@ -61,8 +61,10 @@ def layers(scene: Scene) -> Layers:
     plain = [cue for cue in scene.cues if not any(_holds(other, cue) for other in told)]
     cues = {cue.first: cue for cue in (*other_editions(scene), *told, *plain)}
     unknown = {scene.clause_of[cue.first] for cue in cues.values() if cue.row.kind == "unchecked"}
+    cued = {scene.clause_of[first] for first in cues}
     for number, clause in enumerate(scene.clauses):
-        _ahead(scene, clause, cues, laid)
+        if number in cued:
+            _ahead(scene, clause, cues, laid)
         _question(scene, number, clause, laid, unknown)
     for cue, first, last in headings(scene):
         laid.lay(cue, first, last)
@@ -101,17 +103,19 @@ def _ahead(scene: Scene, clause: Clause, cues: dict[int, Phrase], laid: Layers) 
                     laid.lay(running, cue.first, min(cue.last, clause.last), kind)
             index = cue.last
             continue
-        for kind in [kind for kind, running in active.items() if ends(scene, clause, index, running, listed)]:
-            del active[kind]
+        if active:
+            for kind in [kind for kind, running in active.items() if ends(scene, clause, index, running, listed)]:
+                del active[kind]
         phrase = scene.at.get(index)
-        width = 1 if phrase is None else phrase.last - phrase.first
-        listed = listed or (phrase is not None and phrase.row.kind == "term")
-        inner = [cues[at] for at in range(index + 1, index + width) if at in cues and cues[at].row.kind == "elsewhere"]
+        behind = index + 1 if phrase is None else phrase.last
         for kind, running in active.items():
-            laid.lay(running, index, min(index + width, clause.last), kind)
-        for other in inner:
-            active["elsewhere"] = other
-        index += width
+            laid.lay(running, index, min(behind, clause.last), kind)
+        if phrase is not None:
+            listed = listed or phrase.row.kind == "term"
+            for at in range(index + 1, behind):
+                if at in cues and cues[at].row.kind == "elsewhere":
+                    active["elsewhere"] = cues[at]
+        index = behind
 
 
 def _start(scene: Scene, clause: Clause, cue: Phrase, active: dict[str, Phrase], listed: bool) -> bool:

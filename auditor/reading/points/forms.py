@@ -12,6 +12,12 @@ _LARGE = 400  # no book measures more, in whatever unit: a year, a page
 _QUOTED = 15  # words back to which a quotation mark may have opened
 
 
+def opens_form(word: str) -> bool:
+    """Whether such a form may begin with a word."""
+    letters = _is_letter(word) or word in ("letter", "letters") or word in lexis()["letter_faults"]
+    return letters or _number(word) is not None
+
+
 def form_at(norm: Sequence[str], at: int, last: int) -> tuple[str, int] | None:
     """The stem of such a form at word ``at`` and the word behind it."""
     return _measure(norm, at, last) or _letter_astray(norm, at, last)

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 from functools import cache, lru_cache
 
-from auditor.reading.points.forms import form_at
+from auditor.reading.points.forms import form_at, opens_form
 from auditor.reading.points.table import lexis
 from auditor.reading.scene import roles
 from auditor.reading.words import words
@@ -86,14 +86,14 @@ def tokens(norm: Sequence[str], first: int, last: int) -> list[Token]:
     at = first
     while at < last:
         word = norm[at]
-        one, phrases = _entry(word)
+        one, phrases, formed = _entry(word)
         for phrase, key in phrases:
             if tuple(norm[at : at + len(phrase)]) == phrase and at + len(phrase) <= last:
                 found.append((at, key))
                 at += len(phrase)
                 break
         else:
-            if (form := form_at(norm, at, last)) is not None:
+            if formed and (form := form_at(norm, at, last)) is not None:
                 found.append((at, form[0]))
                 at = form[1]
                 continue
@@ -105,9 +105,9 @@ def tokens(norm: Sequence[str], first: int, last: int) -> list[Token]:
 
 
 @lru_cache(maxsize=100_000)
-def _entry(word: str) -> tuple[str, tuple[tuple[tuple[str, ...], str], ...]]:
-    """A word's stem, and the phrases that begin with it."""
-    return stem(word) if word[0].isalnum() else word, tuple(_phrases().get(word, ()))
+def _entry(word: str) -> tuple[str, tuple[tuple[tuple[str, ...], str], ...], bool]:
+    """A word's stem, the phrases that begin with it, and whether a form may begin with it."""
+    return stem(word) if word[0].isalnum() else word, tuple(_phrases().get(word, ())), opens_form(word)
 
 
 def _of_page(norm: Sequence[str], at: int, first: int) -> bool:

@@ -36,6 +36,12 @@ def _goes_on(scene: Scene, first: int, at: int) -> bool:
     return word in _JOINERS | listed("joiners") and (upper(scene, at + 1) or word == "of")
 
 
+def _alone(scene: Scene, index: int) -> bool:
+    """Whether no name goes on behind a word: a plain word follows. True of most words with a capital, and quickly told."""
+    following = scene.norm[index + 1] if index + 1 < len(scene.norm) else "."
+    return following[0].isalpha() and not upper(scene, index + 1) and following not in _JOINERS | listed("joiners")
+
+
 def _small_run(scene: Scene, index: int) -> int:
     """The same in a text without capitals: up to three words that belong to no other talk."""
     norm, end = scene.norm, index
@@ -167,6 +173,8 @@ def formed(scene: Scene, index: int) -> tuple[int, int] | None:
     ):
         return None
     if index and norm[index - 1][0].isalpha() and upper(scene, index - 1) and norm[index - 1] not in listed("no_house"):
+        return None
+    if _alone(scene, index):
         return None
     end = _run(scene, index)
     run = norm[index:end]

@@ -85,7 +85,7 @@ def _match(scene: Scene, index: int, names: Names) -> int | None:
     """The word behind the longest of the names that stands at a word, commas and stops left out; "Cape's" is "Cape"."""
     norm = scene.norm
     bare = norm[index].removesuffix("'s")
-    if bare not in names and norm[index] not in names:
+    if norm[index] not in names and bare not in names:
         return None
     for name in [*names.get(norm[index], ()), *(names.get(bare, ()) if bare != norm[index] else ())]:
         at = index

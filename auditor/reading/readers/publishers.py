@@ -7,18 +7,17 @@ from collections.abc import Iterator
 
 from auditor.knowledge.points import PointSet
 from auditor.reading.readers.house_forms import formed, labelled, listed_house, placed_house
-from auditor.reading.readers.known_houses import Names, Span, listed, own_house, own_names, possessive, trade_house, upper
+from auditor.reading.readers.known_houses import Names, Span, listed, own_house, own_names, possessive, trade_house
 from auditor.reading.scene import Draft, Scene
+from auditor.reading.starts import Start
 
 
 def read_publishers(scene: Scene, work: PointSet | None) -> Iterator[Draft]:
     """Drafts of ``publisher``, each with the name as given."""
     own = own_names(tuple(edition.publisher for edition in work.editions if edition.publisher)) if work else {}
-    behind, openers = 0, listed("labels") | {":", ","}
-    for index, word in enumerate(scene.norm):
-        if index < behind or not (
-            word in openers or upper(scene, index) or (own and (word in own or word.removesuffix("'s") in own))
-        ):
+    behind = 0
+    for index in _starts(scene, own):
+        if index < behind:
             continue
         found = _known(scene, index, own) or _by_form(scene, index, own)
         if found is None:
@@ -32,13 +31,27 @@ def read_publishers(scene: Scene, work: PointSet | None) -> Iterator[Draft]:
             yield Draft("publisher", value, first, last, "publisher", part="book")
 
 
+_MARK = Start(lambda word: word in (":", ",") or word in listed("labels"))
+
+
+def _starts(scene: Scene, own: Names) -> list[int]:
+    """The words that a publisher may be told from: a label or a mark, a capital, one of the work's own names."""
+    text = scene.words.text
+    capitals = [index for index, start in enumerate(scene.words.start) if text[start].isupper()]
+    named = [at for at, word in enumerate(scene.norm) if word in own or (word[-2:] == "'s" and word[:-2] in own)] if own else ()
+    return sorted({*capitals, *scene.starting(_MARK), *named})
+
+
 def _known(scene: Scene, index: int, own: Names) -> Span | None:
     return own_house(scene, index, own) or trade_house(scene, index)
 
 
 def _by_form(scene: Scene, index: int, own: Names) -> Span | None:
     """A name by label, place or form; where it begins like a known one, that one: "London: John Lane, The Bodley Head"."""
-    found = labelled(scene, index) or placed_house(scene, index) or listed_house(scene, index) or formed(scene, index)
+    if scene.norm[index] in (":", ","):
+        found = placed_house(scene, index)
+    else:
+        found = labelled(scene, index) or listed_house(scene, index) or formed(scene, index)
     if found is None:
         return None
     known = _known(scene, found[0], own)

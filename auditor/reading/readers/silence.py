@@ -75,15 +75,16 @@ def _proper_name(scene: Scene, phrase: Phrase) -> bool:
     def capital(index: int) -> bool:
         return text[start[index]].isupper() and not text[start[index] + 1 : start[index] + 2].isupper()
 
-    inside = range(clause.first, clause.last)
-    plain = sum(text[start[i]].islower() and len(scene.norm[i]) > 3 for i in inside)
     before = phrase.first - 1
-    named = before >= clause.first and capital(before) and before > clause.first and scene.norm[before].isalpha()
+    if before <= clause.first or not capital(before) or not scene.norm[before].isalpha():
+        return False
+    if not all(capital(i) for i in range(phrase.first, phrase.last)):
+        return False
     opening = before
     while opening > clause.first and capital(opening - 1) and scene.norm[opening - 1].isalpha():
         opening -= 1
     titled = opening > clause.first and scene.norm[opening - 1] in ("of", "by")
-    return named and (plain > 1 or titled) and all(capital(i) for i in range(phrase.first, phrase.last))
+    return titled or sum(text[start[i]].islower() and len(scene.norm[i]) > 3 for i in range(clause.first, clause.last)) > 1
 
 
 def _of_other_thing(scene: Scene, phrase: Phrase) -> bool:
