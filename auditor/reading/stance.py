@@ -18,7 +18,7 @@ from auditor.reading.phrases import Phrase
 from auditor.reading.reach import ends
 from auditor.reading.rows import Row
 from auditor.reading.scene import Clause, Draft, Scene, roles
-from auditor.reading.walker import walker
+from auditor.reading.walker import spoken_cues
 from auditor.values import Stance
 
 QUESTION = Row(id="question", kind="elsewhere", phrases=("?",), reason="a question is said of no copy")
@@ -57,7 +57,7 @@ def layers(scene: Scene) -> Layers:
     """Lays the stance of each word."""
     size = len(scene.words)
     laid = Layers([None] * size, [None] * size, [None] * size, [None] * size)
-    told = _not_within(walker().cues(scene), scene.cues)
+    told = _not_within(spoken_cues(scene), scene.cues)
     plain = [cue for cue in scene.cues if not any(_holds(other, cue) for other in told)]
     cues = {cue.first: cue for cue in (*other_editions(scene), *told, *plain)}
     unknown = {scene.clause_of[cue.first] for cue in cues.values() if cue.row.kind == "unchecked"}

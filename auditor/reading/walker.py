@@ -6,7 +6,7 @@ One walker serves them all. Forms are found by the first word of their openers, 
 from __future__ import annotations
 
 from bisect import bisect_left
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterable, Iterator, Sequence
 from contextlib import contextmanager
 from dataclasses import dataclass
 from functools import cache
@@ -76,11 +76,11 @@ class Walker:
         """The words of a list, by its id."""
         return self._plain[name]
 
-    def cues(self, scene: Scene) -> list[Phrase]:
-        """Cues of every kind, in order of place: of those that overlap the leftmost, then the longest."""
+    def cues(self, scene: Scene, places: Iterable[int]) -> list[Phrase]:
+        """Cues of every kind that begin at these places: of those that overlap the leftmost, then the longest."""
         found: list[Phrase] = []
         behind = 0
-        for index in scene.starting(_CUE):
+        for index in places:
             if index < behind:
                 continue
             best: tuple[Found, Row] | None = None
@@ -92,10 +92,10 @@ class Walker:
                 behind = best[0].last
         return found
 
-    def claims(self, scene: Scene) -> Iterator[Found]:
-        """Forms that claim; of two of one form that overlap the first."""
+    def claims(self, scene: Scene, places: Iterable[int]) -> Iterator[Found]:
+        """Forms that claim and begin at these places; of two of one form that overlap the first."""
         taken: dict[str, int] = {}
-        for index in scene.starting(_CLAIM):
+        for index in places:
             for one, made in self._from(scene, index, self._openings[False]):
                 if taken.get(made.form.id, 0) <= index and not _inside_term(scene, index):
                     taken[made.form.id] = one.last
@@ -129,6 +129,16 @@ def walker() -> Walker:
 
 _CUE = Start(lambda word: walker().opens(word, cue=True))
 _CLAIM = Start(lambda word: walker().opens(word, cue=False))
+
+
+def spoken_cues(scene: Scene) -> list[Phrase]:
+    """The cues that the lexicon's forms find in a text."""
+    return walker().cues(scene, scene.starting(_CUE))
+
+
+def spoken_claims(scene: Scene) -> Iterator[Found]:
+    """The forms of the lexicon that claim in a text."""
+    return walker().claims(scene, scene.starting(_CLAIM))
 
 
 def _inside_term(scene: Scene, index: int) -> bool:

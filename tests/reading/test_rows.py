@@ -9,7 +9,7 @@ from auditor.reading.pipeline import build
 from auditor.reading.reader import read_text
 from auditor.reading.rows import Row, rows
 from auditor.reading.scene import stage
-from auditor.reading.walker import walker
+from auditor.reading.walker import spoken_claims, spoken_cues, walker
 from auditor.reading.words import words
 
 READER = build().get_pipe("listing_claims")
@@ -26,7 +26,7 @@ def walked(text: str) -> set[str]:
     """Ids of the forms that a text holds."""
     split = READER.mender.mend(words(text))
     scene = stage(split, READER.finder.find(split.norm))
-    return {cue.row.id for cue in walker().cues(scene)} | {found.form.id for found in walker().claims(scene)}
+    return {cue.row.id for cue in spoken_cues(scene)} | {found.form.id for found in spoken_claims(scene)}
 
 
 def claims(text: str, left_out: AbstractContextManager[None] | None = None) -> list[tuple]:

@@ -10,13 +10,13 @@ from dataclasses import replace
 
 from auditor.reading.nouns import noun_of
 from auditor.reading.scene import Draft, Scene, roles
-from auditor.reading.walker import Found, carriers, walker
+from auditor.reading.walker import Found, carriers, spoken_claims, walker
 
 
 def read_plainly(scene: Scene) -> Iterator[Draft]:
     """Drafts of all forms that claim."""
     turns = walker().words("turns")
-    for found in walker().claims(scene):
+    for found in spoken_claims(scene):
         yield _draft(scene, found, turns)
 
 
