@@ -83,7 +83,7 @@ def both_parts(scene: Scene, phrase: Phrase) -> bool:
         nouns = [other for other in scene.between(first, phrase.first) if is_noun(other)]
         if noun is None and "both" in scene.norm[first : phrase.first] and not nouns:
             return True
-        if len(nouns) > 1 and _joined(scene, nouns[-2], nouns[-1]) and _subjects(scene, *nouns[-2:], phrase):
+        if len(nouns) > 1 and _joined(scene, nouns[-2], nouns[-1]) and _subjects(scene, nouns[-2], nouns[-1], phrase):
             return True
     if noun is None:
         return False
