@@ -40,7 +40,29 @@ ROWS = [
     (f"Full number line, {DOWN}.", DOWN),
     (f"{DOWN}, 1994.", DOWN),
 ]
+ROWS += [
+    ("Figures along the foot of the copyright page: 9 8 7 6 5 4 3 2 1", "9 8 7 6 5 4 3 2 1"),
+    ("Printer's code RRD-H 10 9 8 7 6 5 4 3 2 1", f"RRD-H {DOWN}"),
+    ("Printer's key: HH 1.3.5.7.9.10.8.6.4.2, in tiny type", f"HH {ODD_EVEN}"),
+    ("99 00 01 02 HC 10 9 8 7 6 5", "99 00 01 02 HC 10 9 8 7 6 5"),
+    ("Number line: 04 05 06 07 08 CCL 5 4 3 2 1", "04 05 06 07 08 CCL 5 4 3 2 1"),
+    ("Verso shows LP 10 9 8 7 6 5 4 3 2 1 and no other statement", f"LP {DOWN}"),
+    ("numberline is one through ten", UP),
+    ("Number row counts down from ten and stops at four.", "10 9 8 7 6 5 4"),
+    ("The row counts from ten and gets as far as two.", "10 9 8 7 6 5 4 3 2"),
+    ("There's a string of numbers running 2 to 10.", "2 3 4 5 6 7 8 9 10"),
+]
 TOLD = [
+    ("The row of numbers drops away to a 3.", "to 3"),
+    ("lowest number showing is a 2", "to 2"),
+    ("the smallest number i could find on the page with the copyright was 6", "to 6"),
+    ("On the imprint page is a row of figures of which 4 is the lowest.", "to 4"),
+    ("Counts down to 1 on the copyright page.", "to 1"),
+    ("copyright page goes down to 2", "to 2"),
+    ("counting-down row goes all the way to the number one", "to 1"),
+    ("With the figure 1 present in the row", "to 1"),
+    ("This publisher did not use number lines.", "none"),
+    ("This house never used a print code.", "none"),
     ("Number line ends in 3.", "to 3"),
     ("NUMBER LINE TO 1", "to 1"),
     ("number line starts at 2", "to 2"),
@@ -73,6 +95,17 @@ TOLD = [
     ("I can't find a number line.", "none"),
 ]
 NOTHING = [
+    "My phone number is 0123456789 if you want to ring.",
+    "Item number 987654321 please quote",
+    "Order no. 0987654321 - please quote it when you collect.",
+    "Lot closes at eight, and 7 6 5 4 3 2 are the last digits of my phone",
+    "Volumes 1 2 3 4 5 6 of the set of eight.",
+    "Chapters 1 2 3 4 5 deal with the siege, 6 7 8 9 10 with the peace.",
+    "Sizes 10, 9, 8, 7 in stock.",
+    "Countdown on page 10: ten, nine, eight... and the rocket blows up.",
+    "Last page carries the printer's code 10 8 6, a job number.",
+    "A rocket counts down to zero on page 5.",
+    "The film goes down to 2 stars in my book.",
     "Telephone 555 1 2 3 4 5.",
     "Call 1 800 555 0199.",
     "8 x 10 inches, 9 7 8.",
@@ -160,3 +193,19 @@ def test_lines_told_from_end_to_end(text, value):
 @pytest.mark.parametrize("text", ["There may be a pencil line somewhere.", "A crease line across the rear panel."])
 def test_lines_of_other_things(text):
     assert claimed(text, "number_line") == set()
+
+
+@pytest.mark.parametrize(
+    ("text", "claims"),
+    [
+        ("Both the 1 and the 2 have gone from the number line.", said("book", "to 1", "to 2", stance="denied")),
+        ("Number line lacks both 1 and 2.", said("book", "to 1", "to 2", stance="denied")),
+        (
+            "The number line begins at 3 since the 1 and 2 have been struck off.",
+            said("book", "to 1", "to 2", stance="denied") | said("book", "to 3"),
+        ),
+        ("Later batches lost the 1 from their row.", said("book", "to 1", stance="elsewhere")),
+    ],
+)
+def test_numbers_that_are_gone(text, claims):
+    assert claimed(text, "number_line") == claims

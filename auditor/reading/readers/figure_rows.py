@@ -3,61 +3,59 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from functools import cache
-from typing import NamedTuple
 
-from auditor.knowledge import lexicon
-from auditor.reading.scene import Scene, roles
+from auditor.reading.readers.row_words import LETTERS, Row, listed, number, with_makers, written_out, years_before
+from auditor.reading.scene import Scene
 
 _GAPS = {",", "-", "/", "—", ".", "•", "_", "*", "|", "&"}
 _DOTS = {"...", ".."}
 _HIGHEST = 45  # more printings than that have no line; figures above are two-digit years
-LETTERS = "abcdefghijklmnopqrstuvwxyz"
-
-
-class Row(NamedTuple):
-    """A row's value and the words ``first`` up to and without ``last``."""
-
-    value: str
-    first: int
-    last: int
-
-
-@cache
-def listed(name: str) -> frozenset[str]:
-    """A word list of lexicon/lines.toml."""
-    return frozenset(lexicon.table("lines")[name])
-
-
-def number(word: str) -> int | None:
-    """A figure of one or two digits, or a number word."""
-    if word.isdecimal():
-        return int(word) if len(word) <= 2 else None
-    named: int | None = roles()["numbers"].get(word)
-    return named
-
-
-def written_out(first: int, last: int) -> str:
-    """All numbers from one end to the other."""
-    step = 1 if last > first else -1
-    return " ".join(str(one) for one in range(first, last + step, step))
+_FEWEST_IN_WORDS = 4
+_LONGEST_NAMED = 8  # digits in one piece that may be a telephone's
 
 
 def row_at(scene: Scene, index: int, signed: bool) -> Row | None:
     """The row that begins at a word; ``signed`` says that the words around speak of a number line."""
-    before = scene.norm[index - 1] if index else ""
-    if before in ("page", "pg", "p") and scene.norm[max(0, index - 2)] in ("copyright", "imprint", "title", "c"):
-        before = ""
-    if before in listed("not_before") | {"$", "£", "€", "+"} or (
-        before in (".", ":") and index > 1 and scene.norm[index - 2] in listed("not_before")
-    ):
+    if _behind_other(scene, index):
         return None
+    behind = years_before(scene, index)
+    if behind > index:
+        line = row_at(scene, behind, True)
+        return Row(f"{scene.words.quote(index, behind)} {line.value}", index, line.last) if line is not None else None
     glued = _glued_by_commas(scene.norm[index], signed)
     if glued is not None:
-        return Row(glued, index, index + 1)
-    if scene.norm[index].isdecimal() or number(scene.norm[index]) is not None:
-        return _figures(scene, index, signed)
-    return _letters(scene, index, signed)
+        row: Row | None = with_makers(scene, Row(glued, index, index + 1))
+    elif scene.norm[index].isdecimal() or number(scene.norm[index]) is not None:
+        row = _figures(scene, index, signed)
+    else:
+        row = _letters(scene, index, signed)
+    return None if row is None or _counts_else(scene, row, signed) else row
+
+
+def _behind_other(scene: Scene, index: int) -> bool:
+    """Whether figures stand behind a word that they number: "page 10", "tel: 555", but not "copyright page: 10 9 8"."""
+    norm = scene.norm
+    mark = index > 1 and norm[index - 1] in (".", ":")
+    at = index - 1 - mark
+    before = norm[at] if at >= 0 else ""
+    if before in ("page", "pg", "p") and norm[max(0, at - 1)] in ("copyright", "imprint", "title", "c"):
+        return False
+    return before in listed("not_before") | {"$", "£", "€", "+"}
+
+
+def _counts_else(scene: Scene, row: Row, signed: bool) -> bool:
+    """A telephone number ("are the last digits of my phone"), or chapters told on: "chapters 1 2 3 ..., 6 7 8 9"."""
+    norm, clause = scene.norm, scene.clause(row.first)
+    near = norm[max(row.first - 8, clause.first) : row.first] + norm[row.last : min(row.last + 8, clause.last)]
+    if set(near) & listed("else_numbered"):
+        return True
+    if signed:
+        return False
+    piece = row.last - row.first == 1 and len(norm[row.first]) >= _LONGEST_NAMED
+    if piece and set(norm[max(0, row.first - 4) : row.first]) & (listed("not_before") - {"page"} | {"no", "number"}):
+        return True
+    before = range(clause.first, row.first - 1)
+    return any(norm[at] in listed("numbered_on") and norm[at + 1].isdecimal() for at in before)
 
 
 def _glued_by_commas(word: str, signed: bool) -> str | None:
@@ -125,7 +123,7 @@ def _figures(scene: Scene, first: int, signed: bool) -> Row | None:
         run = _unspaced(words[0]) if words[0].isdecimal() and len(words[0]) >= (4 if signed else 8) else None
         return Row(" ".join(map(str, run)), first, last) if run else None
     shown = _shown(words, signed, gaps)
-    return _with_makers(scene, Row(shown, first, last)) if shown else None
+    return with_makers(scene, Row(shown, first, last)) if shown else None
 
 
 def _unspaced(word: str) -> list[int] | None:
@@ -176,6 +174,8 @@ def _shown(words: Sequence[str], signed: bool, gaps: Sequence[str]) -> str | Non
         numbers += run
         shown += [word] if word.isdecimal() and len(word) <= 2 else [str(one) for one in run]
     printings, years = _without_years(numbers)
+    if words[0].isalpha() and len(words) < _FEWEST_IN_WORDS and min(numbers) > 1:
+        return None  # "ten, nine, eight": anybody's counting
     least = 2 if signed and not years else 3 if signed or years else 4
     if len(printings) < least or not _is_line(printings, 1 if len(printings) > 3 or signed else 0):
         return None
@@ -212,31 +212,6 @@ def _is_line(numbers: list[int], holes: int, from_zero: bool = False) -> bool:
     peaked = numbers[: turn + 1] == sorted(numbers[: turn + 1]) and numbers[turn:] == sorted(numbers[turn:], reverse=True)
     valley = numbers[: bottom + 1] == sorted(numbers[: bottom + 1], reverse=True) and numbers[bottom:] == sorted(numbers[bottom:])
     return peaked or valley
-
-
-def _with_makers(scene: Scene, row: Row) -> Row:
-    """The row with the maker's letters that stand right beside it: "10 9 8 7 6 5 4 3 2 1 RRD"."""
-    first, last = row.first, row.last
-    norm = scene.norm
-    if _maker(scene, last) and scene.words.start[last] - scene.words.end[last - 1] == 1:
-        end = last + 3 if last + 2 < len(norm) and norm[last + 1] == "-" and _maker(scene, last + 2, closed=False) else last + 1
-        if end == len(norm) or not scene.words.text[scene.words.start[end]].isupper():
-            return Row(f"{row.value} {scene.words.quote(last, end)}", first, end)
-    if (
-        first
-        and _maker(scene, first - 1)
-        and scene.words.start[first] - scene.words.end[first - 1] == 1
-        and (first == 1 or not norm[first - 2][0].isalnum())
-    ):
-        return Row(f"{scene.words.quote(first - 1, first)} {row.value}", first - 1, last)
-    return row
-
-
-def _maker(scene: Scene, index: int, closed: bool = True) -> bool:
-    if not 0 <= index < len(scene.norm):
-        return False
-    text = scene.words.text[scene.words.start[index] : scene.words.end[index]]
-    return text.isalpha() and text.isupper() and len(text) <= 4 and not (closed and scene.norm[index] in listed("no_makers"))
 
 
 def _letters(scene: Scene, first: int, signed: bool) -> Row | None:

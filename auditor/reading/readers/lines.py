@@ -5,8 +5,10 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from functools import cache
 
-from auditor.reading.readers.figure_rows import LETTERS, listed, number, row_at, written_out
-from auditor.reading.readers.told_lines import STRONG, WEAK, line_draft, told_of
+from auditor.reading.readers.figure_rows import row_at
+from auditor.reading.readers.line_ends import STRONG, WEAK, counted_down, line_draft
+from auditor.reading.readers.row_words import LETTERS, listed, number, written_out
+from auditor.reading.readers.told_lines import told_of
 from auditor.reading.scene import Draft, Scene, roles
 from auditor.reading.starts import Start
 from auditor.values import Stance
@@ -29,7 +31,13 @@ def read_lines(scene: Scene) -> Iterator[Draft]:
         index = draft.last if draft is not None else _behind_number(scene, at)
     for phrase in scene.content:
         if phrase.row.sign in (STRONG, WEAK) and not any(row.first <= phrase.first < row.last for row in rows):
-            yield from told_of(scene, phrase, rows)
+            told = list(told_of(scene, phrase, rows))
+            rows += [draft for draft in told if draft.value]
+            yield from told
+    for at in scene.starting(_DOWN):
+        down = counted_down(scene, at)
+        if down is not None and not any(abs(row.first - at) < _AROUND for row in rows):
+            yield down
 
 
 @cache
@@ -39,6 +47,7 @@ def _starters() -> frozenset[str]:
     return frozenset(stretches | set(roles()["numbers"]))
 
 
+_DOWN = Start(lambda word: word == "down")
 _START = Start(lambda word: word[0].isdecimal() or word in _starters())
 
 
