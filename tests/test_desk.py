@@ -40,8 +40,9 @@ class Desk:
 
 
 @pytest.fixture
-def desk(tmp_path):
-    return Desk(create(open_shelf(DEMO / "points"), 8431, tmp_path))
+def desk(tmp_path, tmp_path_factory):
+    watchlist = tmp_path_factory.mktemp("data") / "watchlist.sqlite"
+    return Desk(create(open_shelf(DEMO / "points"), 8431, tmp_path, watchlist))
 
 
 def test_a_draft_is_read(desk):
@@ -72,7 +73,7 @@ def test_what_is_no_draft_is_told_so(desk, body):
     "host", ["evil.example", "evil.example:8431", "127.0.0.1", "127.0.0.1:80", "localhost.evil.example:8431", ""]
 )
 def test_under_another_name_it_does_not_answer(desk, host):
-    for path in ("/", "/books", "/view/dom.js"):
+    for path in ("/", "/books", "/watch", "/view/dom.js"):
         assert desk.get(path, headers={"host": host}).status_code == 421
 
 
@@ -85,7 +86,7 @@ def test_under_its_own_names_it_does(desk):
     "origin", ["https://evil.example", "null", "http://127.0.0.1:80", "http://127.0.0.1", "http://localhost:8431", ""]
 )
 def test_another_sites_page_can_ask_nothing(desk, origin):
-    for path in ("/draft", "/batch"):
+    for path in ("/draft", "/batch", "/watch", "/watch/recheck", "/watch/1/drop"):
         assert desk.post(path, content=b"{}", headers={"origin": origin}).status_code == 403
     assert desk.get("/", headers={"origin": origin}).status_code == 403
 
@@ -111,7 +112,18 @@ def test_every_answer_carries_the_policy_and_sets_no_cookie(desk):
     answers = [
         *(
             desk.get(path)
-            for path in ("/", "/batch", "/books", "/books/ore-dock", "/books/none", "/none", "/view/dom.js", "/reports/x")
+            for path in (
+                "/",
+                "/batch",
+                "/watch",
+                "/watch/1",
+                "/books",
+                "/books/ore-dock",
+                "/books/none",
+                "/none",
+                "/view/dom.js",
+                "/reports/x",
+            )
         ),
         desk.get("/", headers={"host": "evil.example"}),
         desk.post("/draft", content=b"", headers=OWN),

@@ -12,7 +12,7 @@ from starlette.responses import FileResponse, HTMLResponse, JSONResponse, PlainT
 from starlette.routing import Mount, Route
 from starlette.staticfiles import StaticFiles
 
-from auditor.desk import batch, books
+from auditor.desk import batch, books, watching
 from auditor.desk.draft import BadDraft, Draft, checked
 from auditor.desk.guard import MOST_BYTES, Guard
 from auditor.knowledge.shelf import Shelf
@@ -22,8 +22,8 @@ from auditor.reports.words import CAUTION
 HOME = Path(__file__).parent
 
 
-def create(shelf: Shelf, port: int, folder: Path) -> Starlette:
-    """The desk on ``port``; reports of batches are kept in ``folder``, which the caller clears away."""
+def create(shelf: Shelf, port: int, folder: Path, watchlist: Path) -> Starlette:
+    """The desk on ``port`` with that watchlist; reports of batches are kept in ``folder``, which the caller clears away."""
     templates = assets.templates(HOME / "templates")
     works = books.listed(shelf)
 
@@ -74,6 +74,7 @@ def create(shelf: Shelf, port: int, folder: Path) -> Starlette:
             Route("/reports/{name}", report),
             Route("/books", books_page),
             Route("/books/{stem}", book),
+            *watching.routes(shelf, watchlist, page),
             Mount("/view", StaticFiles(directory=assets.STATIC)),
             Mount("/static", StaticFiles(directory=HOME / "static")),
         ],

@@ -18,7 +18,7 @@ from auditor.watchlist.values import Reading
 from auditor.weighing.case import Case
 from auditor.weighing.index import index_of
 
-ChangeKind = Literal["price", "seller", "title", "text", "words", "read", "standing"]
+ChangeKind = Literal["price", "seller", "title", "text", "claims", "read", "standing"]
 _MOST = 160  # letters of a quotation
 
 
@@ -106,7 +106,7 @@ def _claims(before: Reading, after: Reading, work: PointSet | None, asked: Seque
         else:
             places = [q.place for q in asked if points.get(said.claim.key, frozenset()) & set(q.points)]
             where = f" after you asked ({', '.join(dict.fromkeys(places))})" if places else ""
-            yield Change("words", f"“{_short(said.words)}” was added{where}.")
+            yield Change("claims", f"“{_short(said.words)}” was added{where}.")
     told.clear()
     for said in went:
         if _once(said, told, went):
@@ -114,7 +114,7 @@ def _claims(before: Reading, after: Reading, work: PointSet | None, asked: Seque
         if reread or _stands(said.words, after.listing):
             yield Change("read", f"“{_short(said.words)}” is no longer read as {_meaning(said.claim, work)}.")
         else:
-            yield Change("words", f"“{_short(said.words)}” is no longer in the text.")
+            yield Change("claims", f"“{_short(said.words)}” is no longer in the text.")
 
 
 def _said(reading: Reading) -> dict[tuple[str, str, str, str], _Said]:
@@ -184,6 +184,7 @@ def _pieces(old: str, new: str) -> tuple[list[str], list[str]]:
 
 _TAG: Final = re.compile(r"</?[a-zA-Z][^<>]*>")
 _SENTENCE: Final = re.compile(r"(?<=[.!?;])\s+")
+_ENDS: Final = ".,;: "
 _STAYED: Final = 0.5  # a text of which less stayed is better told by its sentences
 
 
@@ -201,7 +202,7 @@ def _runs(was: Sequence[str], now: Sequence[str], by: str) -> tuple[list[str], l
 
 
 def _quoted(pieces: Sequence[str]) -> str:
-    return f"“{_short(' … '.join(pieces))}”"
+    return f"“{_short(' … '.join(pieces)).strip(_ENDS)}”"
 
 
 def _shown(words: str) -> str:
@@ -224,7 +225,7 @@ def _folded(words: str | None) -> str:
 
 def _bare(word: str) -> str:
     """A word or sentence without what ends it: a full stop that became a comma is no change worth telling."""
-    return word.casefold().strip(".,;:!?")
+    return word.casefold().strip(_ENDS)
 
 
 def _amount(asking: str) -> tuple[float, str]:

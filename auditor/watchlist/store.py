@@ -44,7 +44,7 @@ class Store:
         return self._watched("")
 
     def get(self, key: int) -> Watched | None:
-        return next(iter(self._watched("WHERE key = ?", key)), None)
+        return next(iter(self._watched("WHERE key = ?", key)), None) if key.bit_length() < 64 else None  # SQLite's largest
 
     def latest(self) -> list[tuple[int, Listing]]:
         """Each listing's key and its words as last read."""
@@ -65,7 +65,7 @@ class Store:
         words = (getattr(listing, name) for name in _LISTING.split(", "))
         self._connection.execute(
             f"INSERT INTO reading (listing, at, {_LISTING}, verdict) VALUES ({', '.join('?' * 10)})",
-            (key, reading.at, *words, to_json(reading.verdict)),
+            (key, reading.at, *map(_plain, words), _plain(to_json(reading.verdict))),
         )
         self.seen(key, reading.at)
 
@@ -132,6 +132,11 @@ def opened(path: Path) -> Iterator[Store]:
         raise Unusable(f"{path}: {error}") from error
     finally:
         connection.close()
+
+
+def _plain(words: str | None) -> str | None:
+    """Words that can be written: bytes that were no text when they came (a file's name may hold such) become question marks."""
+    return words.encode("utf-8", "replace").decode("utf-8") if words is not None else None
 
 
 def _patiently(step: Callable[[], object]) -> None:

@@ -105,8 +105,9 @@ def desk(tmp_path_factory):
         shutil.copy(each, points)
     write_point_set(points / "hostile.toml")
     room = tmp_path_factory.mktemp("room")
+    watchlist = tmp_path_factory.mktemp("data") / "watchlist.sqlite"
     process = subprocess.Popen(
-        [sys.executable, "-m", "auditor", "desk", "--no-browser", "--points", str(points)],
+        [sys.executable, "-m", "auditor", "desk", "--no-browser", "--points", str(points), "--watchlist", str(watchlist)],
         stdout=subprocess.PIPE,
         text=True,
         env={**os.environ, "PYTHONPATH": str(ROOT), "TMPDIR": str(room)},

@@ -52,7 +52,7 @@ def test_a_line_that_was_added_after_it_was_asked_for():
     after = reading("First printing. Gray cloth. Number line to 1.")
     [question] = [each for each in before.verdict.questions if each.place == "copyright page"]
     said = told(before, after, [question])
-    assert "The text changed: added “Number line to 1.”." in said
+    assert "The text changed: added “Number line to 1”." in said
     assert "“Number line to 1” was added after you asked (copyright page)." in said
     assert "It now stands as supported; before, unproven." in said
     assert "“Number line to 1” was added." in told(before, after)
@@ -75,7 +75,7 @@ def test_the_words_of_a_small_change_are_told_and_no_more():
     old = "A handsome copy in gray cloth. Jacket bright. Book near fine.<br>No remainder mark."
     new = old.replace("cloth.", "cloth with &quot;mater&quot; on page 61.")
     [said] = [words for words in told(reading(old), reading(new)) if words.startswith("The text")]
-    assert said == 'The text changed: added “with "mater" on page 61.”.'
+    assert said == 'The text changed: added “with "mater" on page 61”.'
 
 
 def test_a_rewritten_text_is_told_by_its_sentences():
@@ -84,7 +84,7 @@ def test_a_rewritten_text_is_told_by_its_sentences():
         for words in told(reading("Gray cloth. A good old book for the fireside."), reading("Gray cloth. Nothing more to say."))
         if words.startswith("The text")
     ]
-    assert said == "The text changed: added “Nothing more to say.”; no longer there “A good old book for the fireside.”."
+    assert said == "The text changed: added “Nothing more to say”; no longer there “A good old book for the fireside”."
 
 
 def test_the_same_words_read_otherwise_by_a_later_lexicon():
