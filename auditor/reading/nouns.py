@@ -7,6 +7,7 @@ from auditor.reading.scene import Draft, Scene, roles
 from auditor.values import Part, Stance
 
 _NEXT = {"no", "not", "without"}  # what they deny is another thing: "inscribed from grandpa no jackets"
+_JOINTS = {"but", "and", "&", ","}
 GOVERNED = {"defect", "repair", "owner_mark"}  # features whose part a noun decides
 
 
@@ -56,9 +57,12 @@ def behind(scene: Scene, draft: Draft, last: int) -> Phrase | None:
     words, norm = roles(), scene.norm
     linked = next((word for word in norm[draft.first : draft.last] if word in words["linkers"]), None)  # "coffee on the"
     index = draft.last
+    exceptions = scene.once(_exceptions)
     while index < last:
         phrase = scene.at.get(index)
         word = norm[index]
+        if index in exceptions:
+            return None
         if phrase is not None and is_noun(phrase):
             inside = word == "inside" and index == draft.last
             governs = _linked(scene, draft, linked, phrase) if linked else inside or _attributive(scene, draft, phrase)
@@ -74,6 +78,11 @@ def behind(scene: Scene, draft: Draft, last: int) -> Phrase | None:
     return None
 
 
+def _exceptions(scene: Scene) -> frozenset[int]:
+    """Where exceptions begin: no noun behind one governs what is denied before it."""
+    return frozenset(cue.first for cue in scene.cues if cue.row.kind == "exception")
+
+
 def _linked(scene: Scene, draft: Draft, linker: str, noun: Phrase) -> bool:
     """Any linker but the "in" of a book in its jacket: "tear in jacket" is the jacket's, "slightly worn in dust jacket" isn't."""
     return linker != "in" or noun.row.feature != "jacket" or not _adjective(scene.norm[draft.last - 1])
@@ -81,6 +90,10 @@ def _linked(scene: Scene, draft: Draft, linker: str, noun: Phrase) -> bool:
 
 def _adjective(word: str) -> bool:
     return word.endswith("ed") or word in roles()["fault_adjectives"]
+
+
+def _plural(word: str) -> bool:
+    return len(word) > 3 and word.endswith("s") and not word.endswith("ss")
 
 
 def _attributive(scene: Scene, draft: Draft, noun: Phrase) -> bool:
@@ -91,8 +104,8 @@ def _attributive(scene: Scene, draft: Draft, noun: Phrase) -> bool:
     inside = {covered for phrase in scene.between(draft.last, noun.first) for covered in range(phrase.first, phrase.last)}
     if any(norm[index] not in fillers and index not in inside for index in between):
         return False
-    if norm[noun.first] == "the" and norm[noun.first - 1] in ("but", "and", "&", ","):
-        return False  # "shows wear but the book is clean": a new subject
+    if norm[noun.first - 1] in _JOINTS or _plural(norm[draft.last - 1]):
+        return False  # "shows wear but the book is clean", "no stains spine tight": a new subject
     clause = scene.clause(draft.first)
     index = draft.first - 1
     while index >= clause.first:

@@ -95,7 +95,7 @@ def _joined(scene: Scene, one: Phrase, other: Phrase) -> bool:
     """ "book and jacket", "jacket & boards": two nouns of different parts with an "and" between them."""
     between = [word for word in scene.norm[one.last : other.first] if word not in ("the", "its", "to", "on")]
     parts = {named(one), named(other)}
-    return parts == {"book", "jacket"} and len(between) == 1 and between[0] in ("and", "&", "/", "+")
+    return parts == {"book", "jacket"} and len(between) == 1 and between[0] in ("and", "&", "/", "+", "nor")
 
 
 def _subjects(scene: Scene, one: Phrase, other: Phrase, fault: Phrase) -> bool:
@@ -163,7 +163,8 @@ def _denied(scene: Scene, draft: Draft, spoken: Part) -> Part:
         member = draft_of(first)
         return member.part or part_of(scene, member, "denied", spoken).part
     start = scene.clause(draft.first).first
-    if roles()["pronouns"] & set(scene.norm[start : draft.first]) or _goes_on(scene, start):
+    going = roles()["pronouns"] & set(scene.norm[start : draft.first])
+    if (going and spoken == "jacket") or _goes_on(scene, start):
         return last_spoken(scene, start, draft.first, spoken)
     nouns = [phrase for phrase in scene.between(start, draft.first) if is_noun(phrase)]
     subject = head(nouns) if draft.denied and nouns else _subject(scene, start, draft.first, scene.clause_of[draft.first])

@@ -5,6 +5,7 @@ from __future__ import annotations
 from functools import cache
 
 from auditor.knowledge.points import PointSet
+from auditor.reading.compounds import parted
 from auditor.reading.mending import Mender
 from auditor.reading.phrases import PhraseFinder
 from auditor.reading.points import read_points
@@ -48,7 +49,7 @@ def read_text(text: str, finder: PhraseFinder, mender: Mender, work: PointSet | 
     if not len(split):
         return ()
     split = mender.mend(split)
-    scene = stage(split, finder.find(split.norm))
+    scene = stage(split, parted(finder.find(split.norm), split.norm))
     drafts = [
         *read_terms(scene),
         *read_jackets(scene),

@@ -8,6 +8,7 @@ from dataclasses import replace
 from auditor.knowledge.lines import lowest
 from auditor.reading.degrees import degree_of
 from auditor.reading.headings import HEADING
+from auditor.reading.nouns import GOVERNED
 from auditor.reading.othercopies import is_lot
 from auditor.reading.parts import last_spoken, part_of
 from auditor.reading.phrases import Phrase
@@ -38,7 +39,10 @@ def settle(scene: Scene, drafts: Sequence[Draft], laid: Layers) -> tuple[Claim, 
             ours.add(claim.key)
         answer = laid.answers.get(clause)
         if answer is not None and claim.stance == "elsewhere":
-            claims.append(_answered(claim, answer))
+            answered = _answered(claim, answer)
+            if answered.stance == "denied" and draft.part is None:
+                answered = replace(answered, part=part_of(scene, draft, "denied", spoken[clause]).part)
+            claims.append(answered)
     return tuple(_settled(_once(claims if scene.once(is_lot) else _of_one_copy(claims, ours))))
 
 
@@ -138,7 +142,18 @@ def _lacking(scene: Scene, draft: Draft, cue: Phrase | None) -> bool:
     if cue.row.kind == "hedge":
         beside = cue.first == draft.last or 0 <= draft.first - cue.last <= 1
         return "not" in scene.norm[cue.first : cue.last] and beside
+    if any(other.row.feature in GOVERNED for other in scene.between(draft.last, cue.first)):
+        return False  # "jacket: chips none"
+    if cue.last == draft.first and (behind := scene.at.get(draft.last)) is not None and behind.row.feature in GOVERNED:
+        return False  # "no jacket tears"
+    if cue.row.kind == "denial" and scene.norm[cue.first] in ("nor", "neither") and _has_verb(scene, draft):
+        return False
     return cue.row is HEADING or (cue.row.kind == "denial" and (0 <= cue.first - draft.last <= 4 or cue.last == draft.first))
+
+
+def _has_verb(scene: Scene, draft: Draft) -> bool:
+    """ "Neither book nor jacket has tears": what is denied is said behind."""
+    return bool(roles()["linking_verbs"] & set(scene.norm[draft.last : draft.last + 1]))
 
 
 def _asked_after(scene: Scene, draft: Draft, cue: Phrase | None) -> bool:

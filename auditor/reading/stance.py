@@ -111,7 +111,7 @@ def _ahead(scene: Scene, clause: Clause, cues: dict[int, Phrase], laid: Layers) 
         for kind, running in active.items():
             laid.lay(running, index, min(behind, clause.last), kind)
         if phrase is not None:
-            listed = listed or phrase.row.kind == "term"
+            listed = listed or (phrase.row.kind == "term" and phrase.row.feature != "jacket")
             for at in range(index + 1, behind):
                 if at in cues and cues[at].row.kind == "elsewhere":
                     active["elsewhere"] = cues[at]
@@ -132,6 +132,8 @@ def _start(scene: Scene, clause: Clause, cue: Phrase, active: dict[str, Phrase],
         if not _of_this_copy(scene, cue, active):
             active[kind] = cue
     elif cue.row.direction != "back" and not closes(scene, cue) and not _other_sense(scene, cue):
+        if kind == "denial" and not listed and scene.norm[cue.first] == "nor" and active.get("denial", cue).row.sign == "subject":
+            return listed  # "neither book nor jacket has any tears"
         if kind == "denial" and "denial" in active and _undone(cue, active["denial"], listed):
             active.pop("denial")  # "not without": two denials make none
         else:

@@ -1,6 +1,7 @@
-"""Faults told of one part and said of the other as well: "foxed, the jacket likewise", "spine sunned, as is the jacket's".
+"""Faults said once for two places: "foxed, the jacket likewise", "no wear except to the corners".
 
-The words stand in lexicon/echoes.toml. An echo repeats the faults of its own clause, or of the one before where it opens one.
+The words stand in lexicon/echoes.toml. An echo repeats the faults of its own clause, or of the one before where it opens one; an
+exception asserts the one fault that its clause denies, of the place that it names.
 """
 
 from __future__ import annotations
@@ -10,9 +11,10 @@ from dataclasses import replace
 from functools import cache
 
 from auditor.knowledge import lexicon
-from auditor.reading.nouns import GOVERNED, named
+from auditor.reading.nouns import GOVERNED, is_noun, named
+from auditor.reading.parts import last_spoken
 from auditor.reading.phrases import Phrase
-from auditor.reading.scene import Draft, Scene
+from auditor.reading.scene import Draft, Scene, roles
 from auditor.reading.starts import Start
 from auditor.values import Part
 
@@ -29,8 +31,11 @@ _START = Start(lambda word: word in _words("behind") | _words("before"))
 
 def read_echoes(scene: Scene, drafts: Iterable[Draft]) -> Iterator[Draft]:
     """A draft for each fault that is said of a second part, with the words that told it of the first."""
-    starts = scene.starting(_START)
-    told = [draft for draft in drafts if draft.feature in GOVERNED and draft.part is None] if starts else []
+    starts, exceptions = scene.starting(_START), [cue for cue in scene.cues if cue.row.kind == "exception"]
+    told = [draft for draft in drafts if draft.feature in GOVERNED] if starts or exceptions else []
+    for cue in exceptions if told else ():
+        yield from _excepted(scene, cue, told)
+    told = [draft for draft in told if draft.part is None]
     for index in starts if told else ():
         found = _echo(scene, index)
         if found is None:
@@ -42,6 +47,25 @@ def read_echoes(scene: Scene, drafts: Iterable[Draft]) -> Iterator[Draft]:
             number = max(scene.clause_of[opening] - 1, 0)
             same = [draft for draft in told if scene.clause_of[draft.first] == number]
         yield from (replace(draft, part=part) for draft in same)
+
+
+def _excepted(scene: Scene, cue: Phrase, told: list[Draft]) -> Iterator[Draft]:
+    """ "No foxing except on the endpapers": the fault denied before an exception, where only a place follows it."""
+    clause, norm = scene.clause(cue.first), scene.norm
+    denied = [draft for draft in told if clause.first <= draft.first < cue.first]
+    denials = any(other.row.kind == "denial" and clause.first <= other.first < cue.first for other in scene.cues)
+    at = cue.last
+    passed = _words("before_place") | roles()["linkers"] | roles()["determiners"] | roles()["degrees"]
+    while at < clause.last and at not in scene.at and norm[at] in passed:
+        at += 1
+    noun = scene.at.get(at)
+    if len(denied) != 1 or not denials or noun is None or not is_noun(noun):
+        return
+    beside = scene.between(noun.last, scene.segment(at)[1])
+    linked = bool(roles()["linkers"] & set(norm[cue.last : at])) or noun.row.kind == "noun"
+    if linked and all(is_noun(other) for other in beside):
+        part = named(noun) or last_spoken(scene, clause.first, noun.first, "book")
+        yield replace(denied[0], part=part, stance="asserted", first=noun.first, last=noun.last, denied=False)
 
 
 def _echo(scene: Scene, index: int) -> tuple[int, Part] | None:

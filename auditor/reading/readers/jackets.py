@@ -9,6 +9,7 @@ from collections.abc import Iterator
 from functools import cache
 
 from auditor.knowledge import lexicon
+from auditor.reading.nouns import GOVERNED
 from auditor.reading.phrases import Phrase
 from auditor.reading.scene import Draft, Scene
 from auditor.reading.starts import Start
@@ -67,6 +68,8 @@ def _names_it(scene: Scene, phrase: Phrase) -> bool:
 def _told_before(scene: Scene, phrase: Phrase, value: str) -> str | None:
     words, norm = _lexicon(), scene.norm
     clause = scene.clause(phrase.first)
+    if (fault := scene.at.get(phrase.last)) is not None and value == "present" and fault.row.feature in GOVERNED:
+        return None  # "no jacket tears"
     lacking = value == "lacking"
     at = phrase.first - 1
     while at >= max(clause.first, phrase.first - _BEFORE):

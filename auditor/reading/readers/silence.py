@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from auditor.reading.closing import LABEL_ENDS, closes
 from auditor.reading.nouns import governing
 from auditor.reading.phrases import Phrase
 from auditor.reading.scene import Scene, roles
@@ -10,13 +11,15 @@ _FAULTS = {"defect", "repair", "owner_mark"}
 _LONGEST_QUOTE = 25  # words
 _NEAR = 7  # words within which a cue or a place bears on a bare word
 _OWNED = {"ownership", "owner's", "owners", "owner"}  # no story's
-_CUES = {"denial", "unchecked", "exception"}
+_CUES = frozenset({"denial", "unchecked", "exception"})
 
 
 def silent(scene: Scene, phrase: Phrase) -> bool:
     """Whether a term phrase claims nothing here."""
     row = phrase.row
     if row.sign == "cued" and not _cued(scene, phrase):
+        return True
+    if row.sign == "denied" and not _cued(scene, phrase, frozenset({"denial"})):
         return True
     if row.sign == "listed" and not _beside_owner_mark(scene, phrase):
         return True
@@ -107,21 +110,26 @@ def _of_other_thing(scene: Scene, phrase: Phrase) -> bool:
     return thing.isalpha() and not covered and thing not in common and scene.words.text[scene.words.start[phrase.last]].islower()
 
 
-def _cued(scene: Scene, phrase: Phrase) -> bool:
+def _cued(scene: Scene, phrase: Phrase, kinds: frozenset[str] = _CUES) -> bool:
     """Whether a denial, a doubt or an exception stands before it: "no pencil", "except for a name"."""
     first = max(scene.clause(phrase.first).first, phrase.first - _NEAR)
     inside = {index for other in scene.between(first, phrase.first) for index in range(other.first, other.last)}
     inside |= {index for cue in scene.cues for index in range(cue.first, cue.last)}
     words = roles()
-    fillers = words["degrees"] | words["determiners"] | words["list_joints"] | words["sight_verbs"]
+    fillers = words["linking_verbs"] | words["degrees"] | words["determiners"] | words["list_joints"] | words["sight_verbs"]
     for cue in scene.cues:
         between = range(cue.last, phrase.first)
-        if first <= cue.first and cue.last <= phrase.first and (cue.row.kind in _CUES or cue.row.sign == "modal"):
+        if (
+            first <= cue.first
+            and cue.last <= phrase.first
+            and (cue.row.kind in kinds or (cue.row.sign == "modal" and kinds is _CUES))
+        ):
             if cue.row.kind == "denial" and all(index in inside or scene.norm[index] in fillers for index in between):
                 return True
             if cue.row.kind != "denial" and not words["list_enders"] & {scene.norm[index] for index in between}:
                 return True
-    return False
+    answer = phrase.last + (scene.norm[phrase.last : phrase.last + 1] != [] and scene.norm[phrase.last] in LABEL_ENDS)
+    return any(cue.first == answer and cue.row.kind in kinds and closes(scene, cue) for cue in scene.cues)  # "writing: no"
 
 
 def _beside_owner_mark(scene: Scene, phrase: Phrase) -> bool:
