@@ -106,7 +106,7 @@ def _claims(before: Reading, after: Reading, work: PointSet | None, asked: Seque
         else:
             places = [q.place for q in asked if points.get(said.claim.key, frozenset()) & set(q.points)]
             where = f" after you asked ({', '.join(dict.fromkeys(places))})" if places else ""
-            yield Change("claims", f"“{_short(said.words)}” was added{where}.")
+            yield Change("claims", f"{_naming(said, work)} was added{where}.")
     told.clear()
     for said in went:
         if _once(said, told, went):
@@ -114,7 +114,7 @@ def _claims(before: Reading, after: Reading, work: PointSet | None, asked: Seque
         if reread or _stands(said.words, after.listing):
             yield Change("read", f"“{_short(said.words)}” is no longer read as {_meaning(said.claim, work)}.")
         else:
-            yield Change("claims", f"“{_short(said.words)}” is no longer in the text.")
+            yield Change("claims", f"{_naming(said, work)} is no longer in the text.")
 
 
 def _said(reading: Reading) -> dict[tuple[str, str, str, str], _Said]:
@@ -145,6 +145,22 @@ def _read(said: _Said, partner: _Said | None, work: PointSet | None) -> str:
     if partner:
         return f"“{_short(said.words)}” is now {stance}; before, {MARKS[partner.claim.stance].legend}."
     return f"“{_short(said.words)}” is now read as {_meaning(said.claim, work)} ({stance})."
+
+
+# Features whose words don't say what they are.
+_BARE_WORDS: Final = frozenset({"number_line", "jacket_price", "gutter_code", "isbn", "year", "publisher", "limitation"})
+
+
+def _naming(said: _Said, work: PointSet | None) -> str:
+    """The words, with what they are where they don't say it: ``The number line “10 9 8”``, ``“mater” (page 61, line 8)``."""
+    claim, quoted = said.claim, f"“{_short(said.words)}”"
+    name = claim.feature.replace("_", " ")
+    if claim.feature in _BARE_WORDS and name not in said.words.casefold():
+        return f"The {name} {quoted}"
+    if claim.feature == "point" and work:
+        known = claim.value.partition("=")[0]
+        return next((f"{quoted} ({point.place})" for point in work.points if point.id == known), quoted)
+    return quoted
 
 
 def _meaning(claim: Claim, work: PointSet | None) -> str:

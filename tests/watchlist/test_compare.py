@@ -60,6 +60,12 @@ def test_a_line_that_was_added_after_it_was_asked_for():
     assert "“Number line to 1” was added." in told(before, after, [elsewhere])
 
 
+def test_bare_figures_and_words_are_named():
+    said = told(reading("Gray cloth."), reading("Gray cloth. 10 9 8 7 6 5 4 3 2 1 and mater."))
+    assert "The number line “10 9 8 7 6 5 4 3 2 1” was added." in said
+    assert "“mater” (page 61, line 8) was added." in said
+
+
 def test_a_claim_that_went():
     said = told(reading("First edition, first printing. Gray cloth."), reading("First edition. Gray cloth."))
     assert "“first printing” is no longer in the text." in said

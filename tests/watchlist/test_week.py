@@ -38,7 +38,7 @@ def test_a_week(watch, tmp_path):
 
     # Saturday: the line was added to the page, and that answers the question.
     told = one_line(watch("recheck", DEMO / "watchlist-later.csv", "--on", "2025-09-06"))
-    assert "“10 9 8 7 6 5 4 3 2 1” was added after you asked (copyright page)." in told
+    assert "The number line “10 9 8 7 6 5 4 3 2 1” was added after you asked (copyright page)." in told
     assert "It now stands as supported; before, unproven." in told
     watch("decide", 2, "buy", "--on", "2025-09-06")
 
