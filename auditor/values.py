@@ -72,7 +72,8 @@ class Claim:
     """What the text says of one feature; names and values are those of the contract. ``end`` is exclusive.
 
     ``degree`` tells of a defect how much of it there is said to be, None where the text doesn't say; it stands beside the
-    contract's fields and is no part of what makes two claims the same.
+    contract's fields and is no part of what makes two claims the same. Nor is ``clear``: False where the sentence also talks of
+    other copies or of what isn't so, and the claim may be of those; no contradiction rests on such a claim.
     """
 
     feature: str
@@ -83,6 +84,7 @@ class Claim:
     end: int
     trace: Trace = field(default=Trace(""), compare=False)
     degree: Degree | None = field(default=None, compare=False)
+    clear: bool = field(default=True, compare=False)
 
     @property
     def key(self) -> tuple[str, str, str, str]:

@@ -6,6 +6,7 @@ from collections.abc import Iterable, Sequence
 from dataclasses import replace
 
 from auditor.knowledge.lines import lowest
+from auditor.reading.clarity import mixed_clauses
 from auditor.reading.degrees import degree_of
 from auditor.reading.headings import HEADING
 from auditor.reading.nouns import GOVERNED
@@ -25,6 +26,7 @@ def settle(scene: Scene, drafts: Sequence[Draft], laid: Layers) -> tuple[Claim, 
     """Claims in the order of the text, each stated once for each value, part and stance."""
     spoken = _spoken(scene)
     scopes = _scopes(scene, laid)
+    mixed = mixed_clauses(scene, drafts, laid)
     claims: list[Claim] = []
     ours: set[tuple[str, str, str, str]] = set()
     own_talk = [cue for cue in scene.cues if cue.row.kind == "this copy"]
@@ -34,6 +36,8 @@ def settle(scene: Scene, drafts: Sequence[Draft], laid: Layers) -> tuple[Claim, 
         claim = _claim(scene, laid, draft, stance, value, cue, spoken[clause], scopes)
         if claim is None:
             continue
+        if clause in mixed:
+            claim = replace(claim, clear=False)
         claims.append(claim)
         if own_talk and _said_of_ours(scene, draft, own_talk):
             ours.add(claim.key)
@@ -232,12 +236,13 @@ def _given(told: str, lines: set[str]) -> bool:
 
 
 def _once(claims: Iterable[Claim]) -> list[Claim]:
-    """Each claim once, where it is first told; of a fault told twice the heavier degree counts."""
+    """Each claim once, where it is first told; of a fault told twice the heavier degree counts; one clear telling is enough."""
     seen: dict[tuple[str, str, str, str], Claim] = {}
     for claim in claims:
         first = seen.setdefault(claim.key, claim)
-        if _heavier(claim.degree, first.degree):
-            seen[claim.key] = replace(first, degree=claim.degree)
+        if _heavier(claim.degree, first.degree) or (claim.clear and not first.clear):
+            degree = claim.degree if _heavier(claim.degree, first.degree) else first.degree
+            seen[claim.key] = replace(first, degree=degree, clear=claim.clear or first.clear)
     return list(seen.values())
 
 

@@ -6,7 +6,7 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from functools import cached_property
 
-from auditor.values import Claim, Standing
+from auditor.values import Claim, Part, Standing
 from auditor.weighing.claimed import Claimed, claimed
 from auditor.weighing.evidence import Evidence, evidence
 from auditor.weighing.index import Index
@@ -19,12 +19,14 @@ class Narrowed:
     Evidence that can't all stand together with disputed or uncovered readings is heard without them, and without what the seller
     says of edition, publisher and year if points and numbers alone can stand together: a slip of words, or words of another
     copy, are likelier than a book at odds with itself. ``unheard`` are those. ``sure`` 0: the points contradict each other.
+    ``aside`` is what was laid aside before all that: statements that may be of another copy and don't go with the rest.
     """
 
     evidence: tuple[Evidence, ...]
     cells: int
     sure: int
     unheard: tuple[Evidence, ...] = ()
+    aside: tuple[Evidence, ...] = ()
 
 
 @dataclass(frozen=True)
@@ -39,17 +41,37 @@ class Case:
 
     @classmethod
     def of(cls, index: Index, claims: Sequence[Claim]) -> Case:
+        """The claims under weighing. What may be said of another copy is laid aside where the text is only at odds because of it,
+        unless a leaf from another copy is told of: then no statement is too odd to be of this one.
+        """
         items = evidence(index, claims)
-        book = _narrow(index, tuple(item for item in items if item.bearing.part == "book"))
+        case = cls._heard(index, claims, items)
+        if all(item.clear for item in items) or case.has("repair", "replaced_leaf", stances=("asserted", "hedged")):
+            return case
+        unclear = [item for item in items if not item.clear]
+        for aside in ([], *([item] for item in unclear), unclear):
+            other = cls._heard(index, claims, [item for item in items if item not in aside], aside)
+            if not other.is_at_odds:
+                return other
+        return case
+
+    @classmethod
+    def _heard(cls, index: Index, claims: Sequence[Claim], items: Sequence[Evidence], aside: Sequence[Evidence] = ()) -> Case:
+        book = _narrow(index, items, aside, "book")
         has_none = any(
             c.feature == "jacket" and c.stance == "asserted" and c.value in ("lacking", "none issued", "facsimile")
             for c in claims
         )
         has_none = has_none or any(c.key == ("jacket", "present", "jacket", "denied") for c in claims)
-        jacket = None if has_none else _narrow(index, tuple(item for item in items if item.bearing.part == "jacket"))
+        jacket = None if has_none else _narrow(index, items, aside, "jacket")
         imprint = index.cells.meet(item.bearing.sure for item in book.evidence if item.claims[0].feature in ("publisher", "isbn"))
         shown = index.cells.meet(item.bearing.own for item in book.evidence if item.bearing.own and not item.bearing.disputed)
         return cls(index, tuple(claims), claimed(index, claims, imprint, shown), book, jacket)
+
+    @property
+    def is_at_odds(self) -> bool:
+        """Whether a part can't be as it is told, or the book can't be what is claimed."""
+        return not self.book.sure or self.standing == "contradicted" or (self.jacket is not None and not self.jacket.sure)
 
     @cached_property
     def standing(self) -> Standing:
@@ -88,14 +110,16 @@ def spans(claims: Iterable[Claim]) -> tuple[tuple[int, int], ...]:
     return tuple(sorted({(claim.start, claim.end) for claim in claims if claim.start >= 0}))
 
 
-def _narrow(index: Index, items: tuple[Evidence, ...]) -> Narrowed:
+def _narrow(index: Index, items: Sequence[Evidence], aside: Sequence[Evidence], part: Part) -> Narrowed:
+    heard = tuple(item for item in items if item.bearing.part == part)
     unheard: tuple[Evidence, ...] = ()
-    sure = index.cells.meet(item.bearing.sure for item in items)
+    sure = index.cells.meet(item.bearing.sure for item in heard)
     if not sure:
-        unheard = tuple(filter(_is_words, items))
-        items = tuple(item for item in items if item not in unheard)
-        sure = index.cells.meet(item.bearing.sure for item in items)
-    return Narrowed(items, index.cells.meet(item.bearing.mask for item in items) or sure, sure, unheard)
+        unheard = tuple(filter(_is_words, heard))
+        heard = tuple(item for item in heard if item not in unheard)
+        sure = index.cells.meet(item.bearing.sure for item in heard)
+    cells = index.cells.meet(item.bearing.mask for item in heard) or sure
+    return Narrowed(heard, cells, sure, unheard, tuple(item for item in aside if item.bearing.part == part))
 
 
 def _is_words(item: Evidence) -> bool:

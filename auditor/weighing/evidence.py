@@ -27,6 +27,11 @@ class Evidence:
     def asserted(self) -> bool:
         return self.claims[0].stance == "asserted"
 
+    @property
+    def clear(self) -> bool:
+        """Whether it is said of this copy beyond doubt; see `Claim`."""
+        return any(claim.clear for claim in self.claims)
+
 
 def evidence(index: Index, claims: Sequence[Claim]) -> tuple[Evidence, ...]:
     """All evidence that ``claims`` hold, in their order; the same statement made twice is one item."""

@@ -12,7 +12,7 @@ from auditor.weighing.findings.asking import asking_price
 from auditor.weighing.findings.condition import grade_conflicts
 from auditor.weighing.findings.conflicts import conflicts
 from auditor.weighing.findings.identity import identity
-from auditor.weighing.findings.missing import missing_evidence
+from auditor.weighing.findings.missing import missing_evidence, said_of_which
 from auditor.weighing.findings.wording import loose_wording
 from auditor.weighing.index import index_of
 from auditor.weighing.questions import questions
@@ -44,7 +44,7 @@ def weigh(
         standing, findings, marks = weigh_unmatched(everything)
         return Verdict(None, tuple(claims), standing, findings=findings, scores=marks, title_claims=tuple(title_claims))
     case = Case.of(index_of(work), everything)
-    of_set = (*conflicts(case), *identity(case), *missing_evidence(case), *asking_price(case, asking))
+    of_set = (*conflicts(case), *identity(case), *missing_evidence(case), *said_of_which(case), *asking_price(case, asking))
     if doubtful_work:
         of_set = tuple(_as_note(finding, work) for finding in of_set)
     render = case.index.cells.render

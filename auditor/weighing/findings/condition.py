@@ -14,7 +14,7 @@ from auditor.weighing.practice import say
 
 def grade_conflicts(claims: Sequence[Claim]) -> Iterator[Finding]:
     """Grades of book and of jacket that an asserted fault rules out, and a jacket graded that isn't there."""
-    asserted = [claim for claim in claims if claim.stance == "asserted"]
+    asserted = [claim for claim in claims if claim.stance == "asserted" and claim.clear]
     lacking = [c for c in asserted if c.feature == "jacket" and c.value in ("lacking", "none issued")]
     for part in ("book", "jacket"):
         grades = [c for c in asserted if c.feature == "grade" and c.part == part and rank(c.value) is not None]

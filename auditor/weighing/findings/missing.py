@@ -1,4 +1,4 @@
-"""What isn't told and would decide the claim."""
+"""What isn't told and would decide the claim, and what is told so that it may be of another copy."""
 
 from __future__ import annotations
 
@@ -6,7 +6,7 @@ from collections.abc import Iterator
 
 from auditor.values import Finding
 from auditor.weighing.case import Case, spans
-from auditor.weighing.findings.telling import quote, reasons
+from auditor.weighing.findings.telling import claims_of, points_of, quote, reasons
 from auditor.weighing.questions import deciding
 
 
@@ -26,6 +26,17 @@ def missing_evidence(case: Case) -> Iterator[Finding]:
     text = f"{told} Not told, and would help to decide it: {named}." if points else told
     ids = tuple(masks.point.id for masks in points)
     yield Finding("missing evidence", "weighty" if said.asserted else "note", text, spans(said.claims), ids)
+
+
+def said_of_which(case: Case) -> Iterator[Finding]:
+    """What was laid aside: it doesn't go with the rest and stands among words of other copies, so one can ask which it is."""
+    for part in (case.book, case.jacket):
+        if part is not None and part.aside:
+            text = (
+                "In a sentence that also talks of other copies, or of what isn't so, stands something that doesn't go with the"
+                f" rest; it was left out, and whether it is said of this copy can be asked. {reasons(part.aside)}."
+            )
+            yield Finding("missing evidence", "note", text, spans(claims_of(part.aside)), points_of(part.aside))
 
 
 def _disputed(case: Case) -> str:
