@@ -35,7 +35,7 @@ class Found:
     last: int
 
 
-Openings = dict[str, list[tuple[Spelling, Ready]]]  # by first word, the longest first
+Openings = dict[str, list[tuple[Spelling, Ready, int]]]  # by first word, the longest first; with the form's bit
 
 
 class Walker:
@@ -50,13 +50,18 @@ class Walker:
         self._words = {name: spelled(() if name == self._left_out else row.words, {}) for name, row in self.lists.items()}
         self._plain = {name: frozenset(" ".join(spelling) for spelling in found) for name, found in self._words.items()}
         self._openings: dict[bool, Openings] = {True: {}, False: {}}
-        for form in self.forms.values():
+        self._aims: dict[str, int] = {}  # by first word of a target the forms that have it, a bit each
+        self._aimless = 0  # the forms without a target
+        for number, form in enumerate(self.forms.values()):
             if form.id == self._left_out:
                 continue
-            one = ready(form, self._words)
+            one, bit = ready(form, self._words), 1 << number
             found = self._openings[form.kind in CUE_KINDS]
             for word, phrases in one.openers.items():
-                found.setdefault(word, []).extend((phrase, one) for phrase in phrases)
+                found.setdefault(word, []).extend((phrase, one, bit) for phrase in phrases)
+            for word in one.targets:
+                self._aims[word] = self._aims.get(word, 0) | bit
+            self._aimless |= 0 if one.targets else bit
         for found in self._openings.values():
             for entries in found.values():
                 entries.sort(key=lambda entry: -len(entry[0]))
@@ -106,6 +111,18 @@ class Walker:
         openings = self._openings[cue]
         return word in openings or _bare(word) in openings or (word[0].isdecimal() and "#amount" in openings)
 
+    def _open_to(self, scene: Scene) -> list[int]:
+        """For each clause the forms whose target may begin in it. Most clauses hold openers ("not", "a") and few hold targets, so
+        this spares most walks."""
+        forms = [self._aimless] * len(scene.clauses)
+        amounts = self._aims.get("#amount", 0)
+        for word, number in zip(scene.norm, scene.clause_of, strict=True):
+            if word in self._aims:
+                forms[number] |= self._aims[word]
+            if word[0].isdecimal():
+                forms[number] |= amounts
+        return forms
+
     def _from(self, scene: Scene, index: int, openings: Openings) -> Iterator[tuple[Found, Ready]]:
         """Forms that open at a word."""
         word = scene.norm[index]
@@ -114,8 +131,9 @@ class Walker:
             entries = [*entries, *openings.get("#amount", ())]
         elif word.endswith("'s"):
             entries = [*entries, *openings.get(_bare(word), ())]
-        for spelling, made in entries:
-            if _spelled_at(scene.norm, index, spelling, bare=True):
+        open_to = scene.once(self._open_to)[scene.clause_of[index]]
+        for spelling, made, bit in entries:
+            if bit & open_to and _spelled_at(scene.norm, index, spelling, bare=True):
                 found = _walk(scene, scene.clause(index), made, index, index + len(spelling))
                 if found is not None and _stands(scene, made, found):
                     yield found, made

@@ -72,11 +72,12 @@ def words(text: str) -> Words:
     end: list[int] = []
     at = 0
     for chunk in (text,) if "<" in text else text.split(" "):
-        for plain, first, last in _known(chunk) if len(chunk) <= _LONGEST_KEPT else _split(chunk):
+        size = len(chunk)
+        for plain, first, last in _known(chunk) if size <= _LONGEST_KEPT else _split(chunk):
             norm.append(plain)
             start.append(at + first)
             end.append(at + last)
-        at += len(chunk) + 1
+        at += size + 1
     return Words(text, norm, start, end)
 
 

@@ -2,13 +2,20 @@
 
 from __future__ import annotations
 
+from functools import cache
+
 from auditor.reading.readers.known_houses import between_marks, listed, tailed, upper, year_of
 from auditor.reading.scene import Scene
 
-_JOINERS = {"&", "and", "of", "the", "'", "-", "."}
+_JOINERS = frozenset({"&", "and", "of", "the", "'", "-", "."})
 _LONGEST = 7
 _TITLED = 2  # letters of an initial or a title before a stop: "M.", "Lt."
 _LISTING = {",", ";", "("}
+
+
+@cache
+def _joiners() -> frozenset[str]:
+    return _JOINERS | listed("joiners")
 
 
 def _run(scene: Scene, index: int) -> int:
@@ -33,13 +40,13 @@ def _goes_on(scene: Scene, first: int, at: int) -> bool:
         return False
     if word == ".":
         return len(norm[at - 1]) <= 2 and upper(scene, at + 1)
-    return word in _JOINERS | listed("joiners") and (upper(scene, at + 1) or word == "of")
+    return word in _joiners() and (upper(scene, at + 1) or word == "of")
 
 
 def _alone(scene: Scene, index: int) -> bool:
     """Whether no name goes on behind a word: a plain word follows. True of most words with a capital, and quickly told."""
     following = scene.norm[index + 1] if index + 1 < len(scene.norm) else "."
-    return following[0].isalpha() and not upper(scene, index + 1) and following not in _JOINERS | listed("joiners")
+    return following[0].isalpha() and not upper(scene, index + 1) and following not in _joiners()
 
 
 def _small_run(scene: Scene, index: int) -> int:
