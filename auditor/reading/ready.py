@@ -72,7 +72,7 @@ def spelled(phrases: Iterable[str], words: Spelled) -> set[Spelling]:
             joined: set[Spelling] = {()}
             for piece in plain.split(" "):
                 joined = {(*one, *other) for one in joined for other in _pieces(piece, words)}
-            found |= joined
+            found |= joined - {()}
     return found
 
 

@@ -27,6 +27,11 @@ def _starts_of(word: str) -> tuple[Start, ...]:
     return tuple(start for start in _ALL if start.serves(word))
 
 
+def forget() -> None:
+    """Asks every reader anew, once the words that it starts from have changed."""
+    _starts_of.cache_clear()
+
+
 def starts_in(norm: list[str]) -> dict[Start, list[int]]:
     """The places of each start in a text's words, in order; one without a place is left out."""
     found: dict[Start, list[int]] = {}

@@ -17,7 +17,7 @@ from auditor.reading.phrases import Phrase
 from auditor.reading.ready import CLASSES, MARKS, Phrases, Ready, Spelling, ready, spelled
 from auditor.reading.rows import Row
 from auditor.reading.scene import Clause, Scene
-from auditor.reading.starts import Start
+from auditor.reading.starts import Start, forget
 
 _CLOSE = 3  # words before the opener in which a word of ``after`` stands
 _SHORT = 4  # words of a question that names what the answer is about
@@ -71,11 +71,13 @@ class Walker:
         """Leaves one form, or the words of one list, out for a while, to see what it does."""
         self._left_out = row_id
         self._prepare()
+        forget()
         try:
             yield
         finally:
             self._left_out = None
             self._prepare()
+            forget()
 
     def words(self, name: str) -> frozenset[str]:
         """The words of a list, by its id."""

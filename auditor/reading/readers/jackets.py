@@ -1,28 +1,27 @@
 """The jacket: present wherever one of this copy is named, unless it is said to lack, to be a facsimile or another copy's.
 
-The words for each stand in lexicon/jackets.toml; the jacket's names are the row "jacket present" of lexicon/reading/copy.toml.
+The words for each stand in lexicon/forms/jackets.toml, the jacket's names
+in the row "jacket present" of lexicon/reading/copy.toml.
 """
 
 from __future__ import annotations
 
 from collections.abc import Iterator
-from functools import cache
 
-from auditor.knowledge import lexicon
 from auditor.reading.nouns import GOVERNED
 from auditor.reading.phrases import Phrase
 from auditor.reading.scene import Draft, Scene
 from auditor.reading.starts import Start
+from auditor.reading.walker import walker
 
 _BEFORE, _BEHIND = 7, 14  # words looked at on either side
 
 
-@cache
-def _lexicon() -> dict[str, frozenset[str]]:
-    return {name: frozenset(words) for name, words in lexicon.table("jackets").items()}
+def _words(name: str) -> frozenset[str]:
+    return walker().words(f"jacket-{name}")
 
 
-_SWAPPING = Start(lambda word: word in _lexicon()["swapping"])
+_SWAPPING = Start(lambda word: word in _words("swapping"))
 
 
 def read_jackets(scene: Scene) -> Iterator[Draft]:
@@ -44,7 +43,7 @@ def read_jackets(scene: Scene) -> Iterator[Draft]:
             value = before
         elif value == "present":
             value, last = _told_behind(scene, phrase) or (value, last)
-        denied = bool(_lexicon()["negations"] & set(scene.norm[phrase.last : last]))  # "not its own"
+        denied = bool(_words("negations") & set(scene.norm[phrase.last : last]))  # "not its own"
         yield Draft("jacket", value, phrase.first, last, f"jacket {value}", part="jacket", negative=denied)
 
 
@@ -61,12 +60,12 @@ def _swapped(scene: Scene) -> Iterator[Draft]:
 def _names_it(scene: Scene, phrase: Phrase) -> bool:
     """ "Jacket flap", "back of the dj" name the jacket; "front flap" alone doesn't."""
     return any(
-        word.removesuffix("'s") in _lexicon()["names"] or word == "wrapper's" for word in scene.norm[phrase.first : phrase.last]
+        word.removesuffix("'s") in _words("names") or word == "wrapper's" for word in scene.norm[phrase.first : phrase.last]
     )
 
 
 def _told_before(scene: Scene, phrase: Phrase, value: str) -> str | None:
-    words, norm = _lexicon(), scene.norm
+    norm = scene.norm
     clause = scene.clause(phrase.first)
     if (fault := scene.at.get(phrase.last)) is not None and value == "present" and fault.row.feature in GOVERNED:
         return None  # "no jacket tears"
@@ -74,16 +73,16 @@ def _told_before(scene: Scene, phrase: Phrase, value: str) -> str | None:
     at = phrase.first - 1
     while at >= max(clause.first, phrase.first - _BEFORE):
         word = norm[at]
-        if word in words["facsimile_before"]:
+        if word in _words("facsimile-before"):
             return "facsimile"
-        if word in words["supplied_before"]:
+        if word in _words("supplied-before"):
             return "supplied"
-        if word in words["lacking_before"] or (word in words["have_not"] and norm[at + 1] in words["having"]):
+        if word in _words("lacking-before") or (word in _words("have-not") and norm[at + 1] in _words("having")):
             lacking = not (
                 phrase.row.value == "present" and scene.norm[phrase.last - 1].endswith("s")
             )  # "two without jackets": of others
             break
-        if word not in words["between"] | words["having"]:
+        if word not in _words("between") | _words("having"):
             break
         at -= 1
     if not lacking:
@@ -97,44 +96,44 @@ def _told_before(scene: Scene, phrase: Phrase, value: str) -> str | None:
         and behind[:1] not in (["while"], ["when"], ["since"], ["in"])
         and not {"i", "we", "the", "i've", "we've"} & set(around)
     )
-    return "none issued" if told & words["never_issued"] or issued_before else "lacking"
+    return "none issued" if told & _words("never-issued") or issued_before else "lacking"
 
 
 def _told_behind(scene: Scene, phrase: Phrase) -> tuple[str, int] | None:
     """What is said of the jacket behind its name, and the word behind the one that says it."""
-    words, norm = _lexicon(), scene.norm
+    norm = scene.norm
     clause = scene.clause(phrase.first)
     negated = False
     for at in range(phrase.last, min(clause.last, phrase.last + _BEHIND)):
         word = norm[at]
-        negated = word not in (":", "—", ";") and (negated or word in words["negations"])
+        negated = word not in (":", "—", ";") and (negated or word in _words("negations"))
         for value in ("facsimile", "supplied", "lacking"):
             if word == "own":
                 return ("supplied", at + 1) if negated else None
-            if word in words[f"{value}_behind"]:
+            if word in _words(f"{value}-behind"):
                 return None if negated or (value == "lacking" and not _gone(scene, at)) else (value, at + 1)
-        if word in words["sources"] and norm[at - 1] != ",":
+        if word in _words("sources") and norm[at - 1] != ",":
             return ("supplied", at + 1) if _another_copy(norm, at + 1) else None
-        if negated and word in words["lacking_behind_not"] and at - phrase.last <= (6 if norm[at - 1] == "longer" else 4):
+        if negated and word in _words("lacking-behind-not") and at - phrase.last <= (6 if norm[at - 1] == "longer" else 4):
             return "lacking", at + 1
         if negated and word in ("original", "issued", "called"):
             return "supplied" if word == "original" else "none issued", at + 1
-        if word not in words["behind"]:
+        if word not in _words("behind"):
             return None
     return None
 
 
 def _gone(scene: Scene, at: int) -> bool:
     """Whether the jacket itself is gone: "jacket gone years ago", and not "missing a piece" or "gone from red to pink"."""
-    words, norm = _lexicon(), scene.norm
+    norm = scene.norm
     following = norm[at + 1] if at + 1 < len(norm) else "."
     if norm[at] == "went" and not following[0].isalpha():
         return False
     if norm[at] == "away" and norm[at - 1] not in ("thrown", "gone", "is", "jacket's", "given"):
         return False
-    return following in words["lacking_ends"] and f"{norm[at]} {following}" not in words["lacking_ends_not"]
+    return following in _words("lacking-ends") and f"{norm[at]} {following}" not in _words("lacking-ends-not")
 
 
 def _another_copy(norm: list[str], index: int) -> bool:
     """ "from a later printing", "to the third", "from another copy"."""
-    return any(word in _lexicon()["other_copy"] for word in norm[index : index + 4] if word not in (",", "."))
+    return any(word in _words("other-copy") for word in norm[index : index + 4] if word not in (",", "."))
