@@ -7,6 +7,15 @@ from tests.reading.claimed import claimed, said
 
 # 20 shillings or 240 pence to the pound; a guinea is 21 shillings, a crown 5.
 PRICES = [
+    ("jacket marked a fiver", "5.00 GBP"),
+    ("A tenner on the flap.", "10.00 GBP"),
+    ("Jacket priced DM 24,80.", "24.80 DEM"),
+    ("Flap price 18,00 EUR", "18.00 EUR"),
+    ("flap price Can$ 6.50, postage to the States 14", "6.50 CAD"),
+    ("Postage £4.20, jacket priced 12s 6d.", "0.625 GBP"),
+    ("Flap says seven and sixpence.", "0.375 GBP"),
+    ("flap reads Ten Shillings and Sixpence Net", "0.525 GBP"),
+    ("$30 obo. Jacket flap $4.50.", "4.50 USD"),
     ("$24.95 on flap.", "24.95 USD"),
     ("Jacket priced at £12.99.", "12.99 GBP"),
     ("DJ unclipped ($4.95).", "4.95 USD"),
@@ -66,6 +75,16 @@ PRICES = [
     ("No date or price on the jacket.", "none"),
 ]
 NOTHING = [
+    "P&P £3.95 within the UK, £12.95 to Europe, America on request.",
+    "Looking for £45, would take £40.",
+    "asking $40, paid $55, willing to hear $30",
+    "Worth £60 to £80 today.",
+    "asking forty pounds or near offer",
+    "got it for a fiver at a fete",
+    "Heroine is left eighteen shillings and a parrot in her uncle's will.",
+    "In the story he finds a purse with ten guineas.",
+    "The price of $19.95 in the old listing was a mistake, sorry.",
+    "Last leaf, inner margin: 36S.",
     "Postage £3.20.",
     "Asking $45 or best offer.",
     "I paid $40 for this.",
@@ -153,3 +172,29 @@ def test_prices_of_other_states(text):
 @pytest.mark.parametrize("text", ["Cover has a price 60c.", "Paperback original, 25 cents. Staples rusty."])
 def test_prices_of_paperbacks(text):
     assert claimed(text, "jacket_price") == set()
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "Price sticker covers the printed price.",
+        "Someone stuck a label over the price on the flap.",
+        "A bookseller's sticker hides the price.",
+    ],
+)
+def test_prices_under_a_label(text):
+    assert {stance for _, _, stance in claimed(text, "jacket_price")} == {"unchecked"}
+
+
+@pytest.mark.parametrize(
+    ("text", "claims"),
+    [
+        ("The reissues went up to a guinea.", said("jacket", "1.05 GBP", stance="elsewhere")),
+        (
+            "This wrapper went up to $6.95 from $5.95.",
+            said("jacket", "6.95 USD") | said("jacket", "5.95 USD", stance="elsewhere"),
+        ),
+    ],
+)
+def test_prices_that_went_up(text, claims):
+    assert claimed(text, "jacket_price") == claims

@@ -11,6 +11,7 @@ from auditor.reading.readers.counts import below_hundred, count_at, counting
 from auditor.reading.scene import Scene
 from auditor.reading.starts import Start
 
+_LETTERS = {"usd", "gbp", "cad", "aud", "eur", "dm"}
 _SIGNS = {"$": "USD", "£": "GBP", "₤": "GBP", "€": "EUR"}
 
 
@@ -63,7 +64,7 @@ def _show(amount: Decimal, currency: str) -> str:
 
 
 def _number(word: str) -> Decimal | None:
-    plain = word.replace(",", "")
+    plain = word[:-3] + "." + word[-2:] if word[-3:-2] == "," else word.replace(",", "")  # "22,00" is 22
     return Decimal(plain) if plain.replace(".", "", 1).isdecimal() and plain[0].isdecimal() else None
 
 
@@ -92,7 +93,9 @@ def _signed(scene: Scene, index: int) -> Amount | None:
     if _glued(scene, index + 1) and _at(scene, index) in ("a", "c") and _at(scene, index + 1) == "$":
         currency = "AUD" if scene.norm[index] == "a" else "CAD"
         index += 1
-    elif _named(scene, index) and (_at(scene, index + 1) in _SIGNS or _at(scene, index) in ("usd", "gbp", "cad", "aud", "eur")):
+    elif _named(scene, index) and (
+        _at(scene, index + 1) in _SIGNS or _at(scene, index) in ("usd", "gbp", "cad", "aud", "eur", "dm")
+    ):
         currency = table("currencies")[scene.norm[index]]
         index += _at(scene, index + 1) in _SIGNS
     elif _at(scene, index) in _SIGNS:
@@ -150,6 +153,7 @@ def _shillings(scene: Scene, index: int) -> Amount | None:
     if (
         _at(scene, at) in lists["shillings"]
         and not decade
+        and not _coded(scene, at)
         and (norm[at] != "s" or scene.words.start[at] - scene.words.end[index] <= 1)
     ):
         pence = at + 1 + (_at(scene, at + 1) in (".", ",", "and"))
@@ -165,6 +169,15 @@ def _shillings(scene: Scene, index: int) -> Amount | None:
     if _at(scene, at) == "d" and _glued(scene, at):
         return Amount(_old(0, 0, Decimal(count)), index, at + 1, False)
     return None
+
+
+def _coded(scene: Scene, index: int) -> bool:
+    """ "36S" in a text that isn't all in capitals is a code unless a price is spoken of."""
+    text, words = scene.words.text, table("words")
+    if not (_glued(scene, index) and text[scene.words.start[index] : scene.words.end[index]] == "S") or text.isupper():
+        return False
+    clause = scene.clause(index)
+    return not set(scene.norm[clause.first : clause.last]) & (words["printed"] | words["jacket"])
 
 
 def _coins(scene: Scene, index: int) -> Amount | None:
@@ -205,6 +218,8 @@ def _in_words(scene: Scene, index: int) -> Amount | None:
     if not worded:
         return None
     hyphened = word == "and" and _at(scene, unit + 1) == "-"
+    if word == "and" and _at(scene, unit + 1) == "sixpence" and number < 40:
+        return Amount(_old(0, number, Decimal(6)), index, unit + 2, True)
     behind = (
         below_hundred(norm, unit + 1 + hyphened)
         if word == "and" and _at(scene, index - 1) not in table("words")["titled"]

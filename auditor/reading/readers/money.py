@@ -7,12 +7,12 @@ from dataclasses import replace
 from itertools import pairwise
 
 from auditor.reading.readers.amounts import AMOUNT, Amount, amount_at, table
+from auditor.reading.readers.printed_sums import of_jacket
 from auditor.reading.scene import Draft, Scene, stage
 from auditor.reading.starts import Start
 from auditor.reading.words import words
 from auditor.values import Stance
 
-_NEAR = 5
 _NAMED = {"price", "priced", "prices"}
 _PRICE_WORDS = _NAMED | {"unpriced", "priceless"}
 _PRICE = Start(lambda word: word in _PRICE_WORDS or word in table("words")["figures"])
@@ -28,7 +28,7 @@ def read_prices(scene: Scene) -> Iterator[Draft]:
         if amount is None:
             continue
         behind = amount.last
-        if _of_jacket(scene, amount):
+        if of_jacket(scene, amount):
             told.add(scene.clause_of[index])
             yield Draft(
                 "jacket_price", amount.value, amount.first, amount.last, "money", part="jacket", stance=_stance(scene, amount)
@@ -50,99 +50,28 @@ def _stance(scene: Scene, amount: Amount) -> Stance | None:
     ):
         return "elsewhere"
     before = norm[max(clause.first, amount.first - 8) : amount.first]
-    if ("from" in before and set(before) & table("words")["moved"]) or _of_finished(before):
+    if _moved(scene, amount, before) or _of_finished(before):
         return "elsewhere"
     return "unchecked" if "whether" in norm[max(clause.first, amount.first - 8) : amount.first] else None
+
+
+def _moved(scene: Scene, amount: Amount, before: list[str]) -> bool:
+    """ "Rose from 12s 6d to 15s", "the reissues went up to a guinea"; "this one went up to $6.95" is this copy's."""
+    moved = [at for at, word in enumerate(before) if word in table("words")["moved"]]
+    if not moved:
+        return False
+    behind = before[moved[-1] :]
+    if "from" in behind:
+        return True
+    first = amount.first - len(before) + moved[-1]
+    said = set(scene.norm[scene.clause(amount.first).first : first])
+    return behind[-1:] == ["to"] and not said & {"this", "mine", "ours", "has", "here", "my", "our"}
 
 
 def _of_finished(before: list[str]) -> bool:
     """ "The finished book ($27.00, in a jacket)": told of the book that a proof came before."""
     lists = table("words")
     return any(first in lists["finished"] and second in lists["finished_books"] for first, second in pairwise(before))
-
-
-def _of_jacket(scene: Scene, amount: Amount) -> bool:
-    """Whether an amount is printed on the jacket.
-
-    Most sums in a listing are, asking prices having a field of their own: a sum with a currency counts unless words of asking or
-    postage stand near it, a bare or doubtful one ("12.95", "7/6") only beside words of jacket, flap or price, or where it stands
-    alone between stops. Nobody asks shillings today.
-    """
-    lists, norm = table("words"), scene.norm
-    clause = scene.clause(amount.first)
-    low, high = scene.segment(amount.first)
-    before, after = (
-        norm[max(clause.first, amount.first - _NEAR) : amount.first],
-        norm[amount.last : min(clause.last, amount.last + _NEAR)],
-    )
-    near = set(before) | set(after)
-    if norm[amount.last - 1] in lists["hundredths"] and not set(norm) & (lists["jacket"] | {"flap", "flaps"}):
-        return False  # "25 cents": a paperback's
-    segment = set(norm[low : amount.first]) | set(norm[amount.last : high])
-    old = _before_decimals(scene, amount)
-    on_flap = bool(near & {"flap", "flaps", "net"}) or bool((set(before[-3:]) | set(after[:3])) & lists["jacket"])
-    if near & lists["sent"] or set(before) & lists["added"] or _trade_sum(scene, amount):
-        return False
-    if set(after[:1]) & lists["compared"] and "printed" not in before[-2:]:
-        return False
-    if not on_flap and not old and near & lists["asked"]:
-        return False
-    if (not old and set(before[-3:]) & {"asking", "paid", "worth", "bid"}) or (
-        not on_flap and "cover" in after[:1] and "dust" not in near
-    ):
-        return False
-    if set(before[-3:]) & {"cost", "costs"} and after[:1] and before[-1:] in (["me"], ["us"], ["you"]):
-        return False
-    if amount.sure:
-        return on_flap or bool(segment & (lists["printed"] | lists["jacket"])) or old or not _alone_at_end(scene, amount)
-    if _is_score(scene, amount):
-        return False
-    if _alone_between_stops(scene, amount):
-        return old or not _alone_at_end(scene, amount)
-    named = lists["printed"] | lists["jacket"]
-    beside = set(before[-3:]) | set(after[:3]) | _joined(before[-4:]) | _joined(after[:4])
-    return bool(beside & named) or ((" " not in amount.value or old) and bool(segment & named))
-
-
-def _before_decimals(scene: Scene, amount: Amount) -> bool:
-    """Whether a sum is told in shillings, pence or guineas."""
-    inside = scene.norm[amount.first : amount.last]
-    return (
-        bool(set(inside) & {"s", "d", "sh", "shillings", "shilling", "bob", "guinea", "guineas", "crown"})
-        or ("/" in inside and not amount.sure)
-        or inside[-2:] == ["/", "-"]
-    )
-
-
-def _alone_between_stops(scene: Scene, amount: Amount) -> bool:
-    """ "No press, no medal. 23.95. What the line says": a clause that is nothing but a bare price in figures."""
-    clause = scene.clause(amount.first)
-    told = "." in scene.norm[amount.first] or "/" in scene.norm[amount.first : amount.last]
-    return told and amount.first == clause.first and amount.last + 1 >= clause.last and clause.first > 0
-
-
-def _joined(pieces: list[str]) -> set[str]:
-    """Words written with a stroke: "d/w"."""
-    return {"".join(pieces[at : at + 3]) for at in range(len(pieces) - 2)}
-
-
-def _trade_sum(scene: Scene, amount: Amount) -> bool:
-    """ "35c" of a paperback, "my price £5", "the price is £20": sums without a flap."""
-    before = scene.norm[max(0, amount.first - 4) : amount.first]
-    return bool({"my", "our"} & set(before) and {"price", "prices"} & set(before))
-
-
-def _is_score(scene: Scene, amount: Amount) -> bool:
-    """ "Condition 9/10": no shillings and pence."""
-    return scene.norm[amount.first + 1 : amount.last] == ["/", "10"] and "net" not in scene.norm[amount.last : amount.last + 2]
-
-
-def _alone_at_end(scene: Scene, amount: Amount) -> bool:
-    """A segment that is nothing but a sum, at the listing's end: what is asked."""
-    low, high = scene.segment(amount.first)
-    alone = all(not word[0].isalpha() for word in scene.norm[low : amount.first] + scene.norm[amount.last : high])
-    clause = scene.norm[scene.clause(amount.first).first : amount.first]
-    return alone and high >= len(scene.norm) - 1 and not set(clause) & (table("words")["jacket"] | table("words")["printed"])
 
 
 def _no_price(scene: Scene) -> Iterator[Draft]:
@@ -223,7 +152,7 @@ def _untold(scene: Scene, told: set[int]) -> Iterator[Draft]:
         printed = word == "price" or (norm[index - 1 : index] != [] and norm[index - 1] in table("words")["of_cost"])
         if not (printed or cost) or scene.clause_of[index] in told:
             continue
-        unread = _never_read(scene, index) if cost else _illegible(scene, index)
+        unread = _never_read(scene, index) if cost else _illegible(scene, index) or _hidden(scene, index)
         if not (cost and unread) and any(
             phrase.first <= index < phrase.last and phrase.row.kind != "sign" for phrase in scene.between(index - 3, index + 1)
         ):
@@ -240,6 +169,15 @@ def _never_read(scene: Scene, index: int) -> bool:
     before = scene.norm[scene.clause(index).first : index]
     negated = any(word in table("words")["lacks"] or word.endswith("n't") or word in ("guess", "guessing") for word in before)
     return before[-1:] in (["what"], ["much"]) and negated
+
+
+def _hidden(scene: Scene, index: int) -> bool:
+    """ "A sticker covers the printed price", "label over where the price should be"."""
+    lists, norm, opening = table("words"), scene.norm, scene.clause(index).first
+    at = index - 1
+    while at > opening and norm[at] in lists["hidden"]:
+        at -= 1
+    return norm[at] in lists["hiding"] and bool(set(norm[opening:at]) & lists["added"] or norm[at] != "over")
 
 
 def _illegible(scene: Scene, index: int) -> bool:
