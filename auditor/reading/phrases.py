@@ -9,6 +9,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
 from contextlib import contextmanager
+from functools import lru_cache
 from operator import itemgetter
 from typing import NamedTuple
 
@@ -36,11 +37,14 @@ class _Step(NamedTuple):
     ends: tuple[int, ...]
 
 
-def spellings(piece: str) -> set[tuple[str, ...]]:
+@lru_cache(maxsize=50_000)
+def spellings(piece: str) -> frozenset[tuple[str, ...]]:
     """A piece of a phrase as words: with hyphen, blank and nothing where it has a hyphen, with and without apostrophes."""
+    if piece.isascii() and piece.isalpha():
+        return frozenset({(piece.lower(),)})
     forms = {piece.replace("-", hyphen) for hyphen in (_HYPHENS if "-" in piece.strip("-") else ("-",))}
     forms |= {form.replace("'", "") for form in forms if "'" in form}
-    return {tuple(words(form).norm) for form in forms}
+    return frozenset(tuple(words(form).norm) for form in forms)
 
 
 class PhraseFinder:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable, Mapping, Sequence
+from collections.abc import Callable, Iterable, Mapping, Sequence, Set
 from dataclasses import dataclass
 
 from auditor.reading.forms import Form
@@ -76,7 +76,7 @@ def spelled(phrases: Iterable[str], words: Spelled) -> set[Spelling]:
     return found
 
 
-def _pieces(piece: str, words: Spelled) -> set[Spelling]:
+def _pieces(piece: str, words: Spelled) -> Set[Spelling]:
     if piece[0] == "@" and len(piece) > 1:
         if piece[1:] not in words:
             raise ValueError(f"lexicon/forms: {piece} names no [[words]] row")

@@ -9,7 +9,7 @@ from __future__ import annotations
 import re
 import tomllib
 from collections.abc import Iterator
-from functools import cache
+from functools import cache, lru_cache
 from itertools import product
 from pathlib import Path
 from typing import Literal
@@ -68,6 +68,7 @@ def spread(phrase: str) -> Iterator[str]:
             yield plain
 
 
+@lru_cache(maxsize=20_000)
 def chunks(phrase: str) -> list[list[str]]:
     """A phrase as a row of choices: the notation between blanks outside brackets, each with its alternatives."""
     return [_alternatives(piece) for piece in re.findall(r"(?:\([^()]*\)|[^\s()])+", phrase)]
