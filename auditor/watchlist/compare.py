@@ -152,15 +152,18 @@ _BARE_WORDS: Final = frozenset({"number_line", "jacket_price", "gutter_code", "i
 
 
 def _naming(said: _Said, work: PointSet | None) -> str:
-    """The words, with what they are where they don't say it: ``The number line “10 9 8”``, ``“mater” (page 61, line 8)``."""
-    claim, quoted = said.claim, f"“{_short(said.words)}”"
+    """The words, with what they are where they don't say it, and how they are said where not plainly of this copy.
+
+    ``The number line “10 9 8”``, ``“mater” (page 61, line 8)``, ``“number line”, not looked at, not known,``.
+    """
+    claim, words = said.claim, f"“{_short(said.words)}”"
     name = claim.feature.replace("_", " ")
     if claim.feature in _BARE_WORDS and name not in said.words.casefold():
-        return f"The {name} {quoted}"
+        words = f"The {name} {words}"
     if claim.feature == "point" and work:
         known = claim.value.partition("=")[0]
-        return next((f"{quoted} ({point.place})" for point in work.points if point.id == known), quoted)
-    return quoted
+        words = next((f"{words} ({point.place})" for point in work.points if point.id == known), words)
+    return words if claim.stance == "asserted" else f"{words}, {MARKS[claim.stance].legend},"
 
 
 def _meaning(claim: Claim, work: PointSet | None) -> str:

@@ -77,8 +77,8 @@ def _by_words(key: int, old: Listing, new: Listing, sellers: tuple[str, str]) ->
 
 
 def _likeness(one: str | None, other: str | None) -> float:
-    """0 to 100; 0 where either is missing."""
-    return fuzz.ratio(one, other, processor=utils.default_process) if one and other else 0.0
+    """0 to 100; 0 where either is missing or they aren't even alike."""
+    return fuzz.ratio(one, other, processor=utils.default_process, score_cutoff=ALIKE) if one and other else 0.0
 
 
 def _folded(words: str | None) -> str:

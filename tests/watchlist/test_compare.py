@@ -66,6 +66,27 @@ def test_bare_figures_and_words_are_named():
     assert "“mater” (page 61, line 8) was added." in said
 
 
+@pytest.mark.parametrize(
+    ("text", "words"),
+    [
+        ("I haven't checked the number line.", "“number line”, not looked at, not known, was added."),
+        ("No remainder mark.", "“remainder mark”, said not to be so, was added."),
+        ("Perhaps a second printing.", "“second printing”, put forward with doubt, was added."),
+    ],
+)
+def test_what_is_not_plainly_said_of_the_copy_is_not_told_as_if_it_were(text, words):
+    assert words in told(reading("Gray cloth."), reading(f"Gray cloth. {text}"))
+
+
+def test_a_doubtful_answer_answers_nothing():
+    before = reading("First printing. Gray cloth.")
+    [question] = [each for each in before.verdict.questions if each.place == "copyright page"]
+    for text in ("I haven't checked the number line.", "Perhaps the number line goes to 1.", "Later printings have a line to 3."):
+        assert not any(
+            "after you asked" in words for words in told(before, reading(f"First printing. Gray cloth. {text}"), [question])
+        )
+
+
 def test_a_claim_that_went():
     said = told(reading("First edition, first printing. Gray cloth."), reading("First edition. Gray cloth."))
     assert "“first printing” is no longer in the text." in said

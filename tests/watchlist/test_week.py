@@ -32,7 +32,7 @@ def test_a_week(watch, tmp_path):
     told = watch("recheck", DEMO / "listings.csv", "--on", "2025-09-04")
     assert "#2 changed" in told
     assert "The price asked went from 450.00 USD to 425.00 USD (6% less)." in told
-    assert "“replaced leaf” was added." in told
+    assert "“replaced leaf”, put forward with doubt, was added." in told
     assert "12 read again, 3 changed. 12 on the list; 56 given are not." in one_line(told)
     assert "1 asked" in watch("list")
 
@@ -156,3 +156,20 @@ def test_the_list_lies_in_the_users_data_folder(tmp_path):
     assert auditor("watch", "add", "-", words="First edition.", **home).returncode == 0
     assert "The list is empty" not in out(auditor("watch", "list", **home))
     assert list(tmp_path.rglob("watchlist.sqlite"))
+
+
+def test_todays_knowledge_reads_the_kept_words_anew(tmp_path):
+    points, more = tmp_path / "points", ["--file", tmp_path / "list.sqlite", "--points", tmp_path / "points"]
+    points.mkdir()
+    known = (DEMO / "points" / "ore-dock.toml").read_text(encoding="utf-8")
+    (points / "ore-dock.toml").write_text(known, encoding="utf-8")
+    auditor("watch", "add", "-", "--title", "The Ore Dock, Ilse Varnum", *more, words="First printing in gray cloth.")
+    for cloth, was, now in (("gray cloth", "1-2", "1"), ("black paper boards", "3-4", "2-4")):
+        row = f'value = "{cloth}"\n  copies = ["trade:{was}"]'
+        assert row in known
+        known = known.replace(row, row.replace(was, now))
+    (points / "ore-dock.toml").write_text(known, encoding="utf-8")
+    told = one_line(out(auditor("watch", "recheck", *more)))
+    assert "It now stands as supported; before, unproven." in told
+    assert "The text changed" not in told
+    assert "Read anew, the words unchanged" in one_line(out(auditor("watch", "show", 1, *more)))
