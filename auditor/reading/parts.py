@@ -77,7 +77,7 @@ def both_parts(scene: Scene, phrase: Phrase) -> bool:
     """Whether book and jacket share a fault: "light wear to book and jacket", "book and jacket both lightly worn"."""
     first, last = scene.segment(phrase.first)
     noun = behind(scene, draft_of(phrase), last)
-    if noun is None and any(cue.row.kind == "denial" and first <= cue.first < phrase.first for cue in scene.cues):
+    if noun is None and any(cue.row.kind == "denial" for cue in scene.cues_between(first, phrase.first)):
         return False  # "book and jacket fine no dings": a denial of everything is the copy's
     if noun is None or named(noun) is None:  # "book and jacket both sunned", "... at the spine"
         nouns = [other for other in scene.between(first, phrase.first) if is_noun(other)]
@@ -183,8 +183,9 @@ def _goes_on(scene: Scene, start: int) -> bool:
 
 def _first_member(scene: Scene, draft: Draft) -> Phrase | None:
     """The first of a list of denials that the draft is a later member of: "no names, no stains"."""
-    cues = {index for cue in scene.cues if cue.row.kind == "denial" for index in range(cue.first, cue.last)}
     clause = scene.clause(draft.first)
+    denials = (cue for cue in scene.cues_between(clause.first, draft.first) if cue.row.kind == "denial")
+    cues = {index for cue in denials for index in range(cue.first, cue.last)}
     phrases = scene.between(clause.first, draft.first)
     ends = {phrase.last: phrase for phrase in phrases if is_noun(phrase) or phrase.row.feature in _LISTED}
     joints = roles()["list_joints"] | roles()["linkers"] | roles()["determiners"]

@@ -139,26 +139,23 @@ class PhraseFinder:
     def find(self, norm: list[str]) -> list[Phrase]:
         """Phrases in order of place. Cues overlap no other cue and the rest no other of the rest; a cue inside a longer
         phrase of the rest ("no" in "no jacket", "but" in a false friend) is part of that phrase and no cue."""
-        by_cues = by_rest = 0  # the words taken, a bit each
+        cued = bytearray(len(norm))  # the words taken by cues
+        holder: list[Phrase | None] = [None] * len(norm)  # the phrase of the rest that has taken a word
         found: list[Phrase] = []
         for shorter, first, place in sorted(self._hits(norm)):
-            own = ((1 << -shorter) - 1) << first
+            row, last = self.rows[place], first - shorter
+            if row.id == self._left_out:
+                continue
             if self._cue[place]:
-                if own & by_cues or (own & by_rest == own and _within(found, first, first - shorter)):
+                other = holder[first]
+                longer = other is not None and other.first <= first and last <= other.last and other.last - other.first > -shorter
+                if longer or any(cued[first:last]):
                     continue
-                if self.rows[place].id == self._left_out:
-                    continue
-                by_cues |= own
-            else:
-                if own & by_rest or self.rows[place].id == self._left_out:
-                    continue
-                by_rest |= own
-            found.append(Phrase(self.rows[place], first, first - shorter))
+                cued[first:last] = b"\1" * -shorter
+                found.append(Phrase(row, first, last))
+            elif not any(holder[first:last]):
+                phrase = Phrase(row, first, last)
+                holder[first:last] = [phrase] * -shorter
+                found.append(phrase)
         found.sort(key=itemgetter(1))
         return found
-
-
-def _within(found: list[Phrase], first: int, last: int) -> bool:
-    """Whether a longer phrase that is no cue holds these words."""
-    longer = (other for other in found if other.row.kind not in CUES and other.last - other.first > last - first)
-    return any(other.first <= first and last <= other.last for other in longer)

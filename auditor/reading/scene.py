@@ -6,6 +6,7 @@ from bisect import bisect_left
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass, field
 from functools import cache
+from operator import attrgetter
 from typing import Any, TypeVar
 
 from auditor.knowledge import lexicon
@@ -16,6 +17,7 @@ from auditor.values import Part, Stance
 
 _HARD = {"\n", ";", "!", "?", "•", "|", "—", "*", "~", "...", "=", "¶", ">"}
 _SOFT = {",", "(", ")", "[", "]"}
+_LONGEST = 120  # words of a clause; the longest of some 19,000 that sellers wrote has 69, and readers look all through a clause
 _STOPPING = _HARD | {"-", "."}
 
 Fact = TypeVar("Fact")
@@ -25,6 +27,9 @@ Fact = TypeVar("Fact")
 def roles() -> dict[str, Any]:
     """The word lists of lexicon/words.toml: lists as frozensets, tables as dicts."""
     return {name: frozenset(value) if isinstance(value, list) else value for name, value in lexicon.table("words").items()}
+
+
+_first = attrgetter("first")
 
 
 @dataclass(frozen=True, slots=True)
@@ -66,6 +71,7 @@ class Scene:
     clauses: list[Clause]
     clause_of: list[int]
     segment_of: list[int]
+    bounds: list[int]  # where each segment begins, and where the last one ends
     at: dict[int, Phrase]
     begins: list[int]  # where each of the content phrases begins
     starts: dict[Start, list[int]]
@@ -91,14 +97,20 @@ class Scene:
         low = bisect_left(begins, first)
         return self.content[low : bisect_left(begins, last, low)] if last > first else []
 
+    def cues_between(self, first: int, last: int) -> list[Phrase]:
+        """Cues that begin at words ``first`` up to and without ``last``."""
+        return self.cues[bisect_left(self.cues, first, key=_first) : bisect_left(self.cues, last, key=_first)]
+
+    def cues_over(self, first: int, last: int) -> list[Phrase]:
+        """Cues that share a word with words ``first`` up to and without ``last``; cues share none with one another."""
+        at = bisect_left(self.cues, first, key=_first)
+        before = self.cues[at - 1 : at] if at else []
+        return [cue for cue in (*before, *self.cues_between(first, last)) if cue.last > first]
+
     def segment(self, index: int) -> tuple[int, int]:
         """The comma-to-comma stretch of words around a word, as (first, last)."""
-        mark, first, last = self.segment_of[index], index, index + 1
-        while first > 0 and self.segment_of[first - 1] == mark:
-            first -= 1
-        while last < len(self.segment_of) and self.segment_of[last] == mark:
-            last += 1
-        return first, last
+        mark = self.segment_of[index]
+        return self.bounds[mark], self.bounds[mark + 1]
 
 
 def stage(words: Words, found: list[Phrase]) -> Scene:
@@ -110,20 +122,26 @@ def stage(words: Words, found: list[Phrase]) -> Scene:
             inside[phrase.first : phrase.last] = b"\1" * (phrase.last - phrase.first)
     clauses: list[Clause] = []
     clause_of, segment_of = [0] * len(norm), [0] * len(norm)
-    first = segment = 0
+    first, bounds = 0, [0]
     for index, word in enumerate(norm):
-        clause_of[index], segment_of[index] = len(clauses), segment
+        if index - first >= _LONGEST:
+            clauses.append(Clause(first, index, ""))
+            first = index
+            bounds.append(index)
+        clause_of[index], segment_of[index] = len(clauses), len(bounds) - 1
         if word in _STOPPING and not inside[index] and _ends_clause(words, index):
             clauses.append(Clause(first, index + 1, word))
-            first, segment = index + 1, segment + 1
+            first = index + 1
+            bounds.append(first)
         elif word in _SOFT and not inside[index]:
-            segment += 1
+            bounds.append(index + 1)
     if first < len(norm):
         clauses.append(Clause(first, len(norm), ""))
+    bounds.append(len(norm))
     content = [phrase for phrase in found if phrase.row.kind not in CUES]
     cues = [phrase for phrase in found if phrase.row.kind in CUES]
     at = {phrase.first: phrase for phrase in content}
-    return Scene(words, norm, content, cues, clauses, clause_of, segment_of, at, [*at], starts_in(norm))
+    return Scene(words, norm, content, cues, clauses, clause_of, segment_of, bounds, at, [*at], starts_in(norm))
 
 
 def _ends_clause(words: Words, index: int) -> bool:

@@ -29,7 +29,7 @@ def settle(scene: Scene, drafts: Sequence[Draft], laid: Layers) -> tuple[Claim, 
     mixed = mixed_clauses(scene, drafts, laid)
     claims: list[Claim] = []
     ours: set[tuple[str, str, str, str]] = set()
-    own_talk = [cue for cue in scene.cues if cue.row.kind == "this copy"]
+    own_talk = any(cue.row.kind == "this copy" for cue in scene.cues)
     for draft in sorted(drafts, key=lambda draft: (draft.first, draft.last)):
         clause = scene.clause_of[draft.first]
         stance, value, cue = resolve(draft, laid)
@@ -39,7 +39,7 @@ def settle(scene: Scene, drafts: Sequence[Draft], laid: Layers) -> tuple[Claim, 
         if clause in mixed:
             claim = replace(claim, clear=False)
         claims.append(claim)
-        if own_talk and _said_of_ours(scene, draft, own_talk):
+        if own_talk and _said_of_ours(scene, draft):
             ours.add(claim.key)
         answer = laid.answers.get(clause)
         if answer is not None and claim.stance == "elsewhere":
@@ -57,10 +57,10 @@ def _answered(claim: Claim, answer: Stance) -> Claim:
     return replace(claim, stance=answer)
 
 
-def _said_of_ours(scene: Scene, draft: Draft, own_talk: Sequence[Phrase]) -> bool:
+def _said_of_ours(scene: Scene, draft: Draft) -> bool:
     """Whether talk of this copy ("ours", "this one") stands before a draft in its clause."""
     clause = scene.clause(draft.first)
-    return any(clause.first <= cue.first < draft.first for cue in own_talk)
+    return any(cue.row.kind == "this copy" for cue in scene.cues_between(clause.first, draft.first))
 
 
 def _claim(

@@ -57,8 +57,9 @@ def layers(scene: Scene) -> Layers:
     """Lays the stance of each word."""
     size = len(scene.words)
     laid = Layers([None] * size, [None] * size, [None] * size, [None] * size)
-    told = _not_within(spoken_cues(scene), scene.cues)
-    plain = [cue for cue in scene.cues if not any(_holds(other, cue) for other in told)]
+    told = _not_within(scene, spoken_cues(scene))
+    held = {cue.first for other in told for cue in scene.cues_between(other.first, other.last) if _holds(other, cue)}
+    plain = [cue for cue in scene.cues if cue.first not in held]
     cues = {cue.first: cue for cue in (*other_editions(scene), *told, *plain)}
     unknown = {scene.clause_of[cue.first] for cue in cues.values() if cue.row.kind == "unchecked"}
     cued = {scene.clause_of[first] for first in cues}
@@ -76,12 +77,13 @@ def layers(scene: Scene) -> Layers:
     return laid
 
 
-def _not_within(found: list[Phrase], cues: list[Phrase]) -> list[Phrase]:
+def _not_within(scene: Scene, found: list[Phrase]) -> list[Phrase]:
     """Those found by form that overlap no longer cue of the lexicon: a row knows better, unless the form holds all of it."""
-    rows = [cue for cue in cues if cue.row.kind in ("hedge", "unchecked", "denial") and cue.last - cue.first > 1]
-    return [
-        cue for cue in found if all(other.last <= cue.first or cue.last <= other.first or _holds(cue, other) for other in rows)
-    ]
+
+    def knows_better(row: Phrase, cue: Phrase) -> bool:
+        return row.row.kind in ("hedge", "unchecked", "denial") and row.last - row.first > 1 and not _holds(cue, row)
+
+    return [cue for cue in found if not any(knows_better(row, cue) for row in scene.cues_over(cue.first, cue.last))]
 
 
 def _holds(one: Phrase, other: Phrase) -> bool:
@@ -165,7 +167,7 @@ def _of_this_copy(scene: Scene, cue: Phrase, active: dict[str, Phrase]) -> bool:
         return True
     if cue.row.sign == "printings" and before in roles()["own_printings"]:
         return True
-    if any(other.last == cue.first and other.row.kind == "this copy" for other in scene.cues):
+    if any(other.last == cue.first and other.row.kind == "this copy" for other in scene.cues_over(cue.first - 1, cue.first)):
         return True
     return any(kind != "elsewhere" and 0 <= cue.first - other.last <= 1 for kind, other in active.items())
 

@@ -53,7 +53,7 @@ def _excepted(scene: Scene, cue: Phrase, told: list[Draft]) -> Iterator[Draft]:
     """ "No foxing except on the endpapers": the fault denied before an exception, where only a place follows it."""
     clause, norm = scene.clause(cue.first), scene.norm
     denied = [draft for draft in told if clause.first <= draft.first < cue.first]
-    denials = any(other.row.kind == "denial" and clause.first <= other.first < cue.first for other in scene.cues)
+    denials = any(other.row.kind == "denial" for other in scene.cues_between(clause.first, cue.first))
     at = cue.last
     passed = _words("before_place") | roles()["linkers"] | roles()["determiners"] | roles()["degrees"]
     while at < clause.last and at not in scene.at and norm[at] in passed:

@@ -12,6 +12,7 @@ _DOTS = {"...", ".."}
 _HIGHEST = 45  # more printings than that have no line; figures above are two-digit years
 _FEWEST_IN_WORDS = 4
 _LONGEST_NAMED = 8  # digits in one piece that may be a telephone's
+_LONGEST = 60  # figures of a row, years and printings together: more count nothing
 
 
 def row_at(scene: Scene, index: int, signed: bool) -> Row | None:
@@ -74,7 +75,7 @@ def _pieces(scene: Scene, first: int) -> tuple[list[int], list[str]]:
     """
     norm, places, gaps = scene.norm, [first], []
     index = first + 1
-    while index < len(norm):
+    while index < len(norm) and len(places) < _LONGEST:
         gap = ""
         if norm[index] in _GAPS | _DOTS and index + 1 < len(norm):
             gap, index = norm[index], index + 1
@@ -194,11 +195,22 @@ def _without_years(numbers: list[int]) -> tuple[list[int], list[int]]:
                 last += 1
             return low[:first] + low[last + 1 :], high
         return low, high
-    for cut in range(3, len(low) - 2):
+    ahead, behind = _distinct(low), _distinct(low[::-1])
+    for cut in range(max(3, len(low) - behind), min(len(low) - 3, ahead) + 1):
         for part, rest in ((low[:cut], low[cut:]), (low[cut:], low[:cut])):
             if _is_line(rest, 1) and _is_line(part, 0, from_zero=True) and len(rest) >= 4:
                 return rest, part
     return low, high
+
+
+def _distinct(numbers: list[int]) -> int:
+    """How many numbers stand before the first that came already."""
+    seen: set[int] = set()
+    for one in numbers:
+        if one in seen:
+            break
+        seen.add(one)
+    return len(seen)
 
 
 def _is_line(numbers: list[int], holes: int, from_zero: bool = False) -> bool:

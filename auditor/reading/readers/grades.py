@@ -16,10 +16,11 @@ def read_grades(scene: Scene) -> Iterator[Draft]:
     for number, grade in enumerate(grades):
         if grade.first < skip:
             continue
-        pair = _pair(scene, grade, grades[number + 1] if number + 1 < len(grades) else None)
+        following = grades[number + 1] if number + 1 < len(grades) else None
+        pair = _pair(scene, grade, following)
         if pair is None:
             if grade.sure or _in_grade_place(scene, grade):
-                for part in ("book", "jacket") if _of_both(scene, grade) else (_part(scene, grade, grades[number + 1 :]),):
+                for part in ("book", "jacket") if _of_both(scene, grade) else (_part(scene, grade, following),):
                     yield Draft("grade", grade.value, grade.first, grade.last, "grade", part=part, stance=_stance(scene, grade))
             continue
         stance = _stance(scene, grade)
@@ -37,7 +38,7 @@ def _stance(scene: Scene, grade: Grade) -> Stance | None:
     clause = scene.clause(grade.first)
     before = scene.norm[clause.first : grade.first]
     given = bool(set(before[-6:]) & places("giving"))
-    cues = {cue.row.kind for cue in scene.cues if clause.first <= cue.first < grade.first}
+    cues = {cue.row.kind for cue in scene.cues_between(clause.first, grade.first)}
     if cues & {"denial", "elsewhere"} or clause.end == "?":
         return None
     return "asserted" if given or "hedge" not in cues else None
@@ -152,7 +153,7 @@ def _of_both(scene: Scene, grade: Grade) -> bool:
     )
 
 
-def _part(scene: Scene, grade: Grade, following: list[Grade]) -> Part:
+def _part(scene: Scene, grade: Grade, following: Grade | None) -> Part:
     """The jacket if the grade names it, else the book. "Book good jacket good": the noun before it governs a grade there."""
     norm = scene.norm
     clause = scene.clause(grade.first)
@@ -160,7 +161,7 @@ def _part(scene: Scene, grade: Grade, following: list[Grade]) -> Part:
     behind = norm[grade.last] if grade.last < len(norm) else ""
     if behind in ("book", "copy", "volume"):
         return "book"
-    governed = bool(before) and before[-1] in places("books") and any(other.first <= grade.last + 2 for other in following)
+    governed = bool(before) and before[-1] in places("books") and following is not None and following.first <= grade.last + 2
     if not governed and behind not in ("in", "with", "and", ",", "/") and _jacket_follows(norm, grade.last):
         return "jacket"
     for at in range(len(before) - 1, -1, -1):

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections import Counter
 from collections.abc import Iterator
 from dataclasses import replace
 
@@ -38,7 +39,7 @@ def owner_or_author(scene: Scene, draft: Draft) -> Draft:
     following = scene.norm[draft.last : draft.last + 1]
     clause = scene.clause(draft.first)
     behind = set(scene.norm[draft.last : min(clause.last, draft.last + 5)])
-    denied = any(cue.row.kind == "denial" and cue.last == draft.first for cue in scene.cues)
+    denied = any(cue.row.kind == "denial" and cue.last == draft.first for cue in scene.cues_between(clause.first, draft.first))
     if denied:
         by = "owner" if _among_owner_marks(scene, draft) else "author"
     elif by is None:
@@ -66,7 +67,7 @@ def _by(scene: Scene, index: int) -> str | None:
         return "owner"
     if norm[index : index + 1] == ['"'] and norm[index - 1] in ("signature", "autograph"):
         name = next((at for at in range(index + 1, min(len(norm), index + _NEAR)) if norm[at + 1 : at + 2] == ['"']), None)
-        return "owner" if name is not None and norm.count(norm[name]) == 1 else None
+        return "owner" if name is not None and scene.once(_times)[norm[name]] == 1 else None
     if index + 1 >= len(norm) or norm[index] not in _BY:
         return None
     words = roles()
@@ -80,7 +81,16 @@ def _by(scene: Scene, index: int) -> str | None:
     if said[0] in words["authors"]:
         return "author"
     full = len(said) > 1 and _name(scene, index + 1) and _name(scene, index + 2)
-    return "author" if full or norm.count(said[0]) > 1 or (norm[index] == "by" and not _dated_gift(scene, index)) else "owner"
+    return (
+        "author"
+        if full or scene.once(_times)[said[0]] > 1 or (norm[index] == "by" and not _dated_gift(scene, index))
+        else "owner"
+    )
+
+
+def _times(scene: Scene) -> Counter[str]:
+    """How often each word stands in the text."""
+    return Counter(scene.norm)
 
 
 def _name(scene: Scene, index: int) -> bool:

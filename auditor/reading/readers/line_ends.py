@@ -70,7 +70,7 @@ def _gone_behind(norm: list[str], at: int, end: int) -> int | None:
 def _of_others(scene: Scene, index: int) -> bool:
     """ "Later batches lost the 1 from their row": said of other copies."""
     first = scene.clause(index).first
-    general = any(cue.row.kind == "elsewhere" and first <= cue.first < index for cue in scene.cues)
+    general = any(cue.row.kind == "elsewhere" for cue in scene.cues_between(first, index))
     return general or any(first <= cue.first < index for cue in scene.once(other_editions))
 
 
@@ -98,7 +98,7 @@ def lowest(scene: Scene, sign: Phrase) -> Iterator[Draft]:
 def _doubted(scene: Scene, index: int) -> bool:
     """Whether a cue stands before a word in its clause."""
     first = scene.clause(index).first
-    return any(first <= cue.first < index for cue in scene.cues)
+    return bool(scene.cues_between(first, index))
 
 
 def _told_behind(scene: Scene, sign: Phrase) -> tuple[int, int, bool] | None:

@@ -79,7 +79,7 @@ def _signed(scene: Scene, index: int, signs: Sequence[int]) -> bool:
 def _seen(scene: Scene, index: int) -> Stance | None:
     """A row copied out was seen: doubts behind it are about what it means. Only cues right before it bear on the row itself."""
     clause = scene.clause(index)
-    before = [cue for cue in scene.cues if clause.first <= cue.first < index and cue.row.direction != "back"]
+    before = [cue for cue in scene.cues_between(clause.first, index) if cue.row.direction != "back"]
     kinds = {cue.row.kind for cue in before}
     if clause.end == "?" or kinds & {"elsewhere", "denial"}:
         return None

@@ -27,7 +27,9 @@ def _draft(scene: Scene, found: Found, turns: frozenset[str]) -> Draft:
     draft = Draft(form.feature or "", form.value or "", first, last, form.id, part=form.part, denied=form.denied)
     if form.carried_by != "all":
         return draft
-    lack = any(cue.row.kind == "denial" and (cue.first == first or found.target <= cue.first < last) for cue in scene.cues)
+    lack = any(
+        cue.row.kind == "denial" and (cue.first == first or cue.first >= found.target) for cue in scene.cues_between(first, last)
+    )
     turned = not turns.isdisjoint(scene.norm[first + 1 : found.target])
     draft = replace(draft, denied=form.denied != turned, negative=lack)
     noun = noun_of(scene, draft, "asserted") if form.value == "fading" else None

@@ -114,22 +114,20 @@ def _cued(scene: Scene, phrase: Phrase, kinds: frozenset[str] = _CUES) -> bool:
     """Whether a denial, a doubt or an exception stands before it: "no pencil", "except for a name"."""
     first = max(scene.clause(phrase.first).first, phrase.first - _NEAR)
     inside = {index for other in scene.between(first, phrase.first) for index in range(other.first, other.last)}
-    inside |= {index for cue in scene.cues for index in range(cue.first, cue.last)}
+    cues = scene.cues_between(first, phrase.first)
+    inside |= {index for cue in cues for index in range(cue.first, cue.last)}
     words = roles()
     fillers = words["linking_verbs"] | words["degrees"] | words["determiners"] | words["list_joints"] | words["sight_verbs"]
-    for cue in scene.cues:
+    for cue in cues:
         between = range(cue.last, phrase.first)
-        if (
-            first <= cue.first
-            and cue.last <= phrase.first
-            and (cue.row.kind in kinds or (cue.row.sign == "modal" and kinds is _CUES))
-        ):
+        if cue.last <= phrase.first and (cue.row.kind in kinds or (cue.row.sign == "modal" and kinds is _CUES)):
             if cue.row.kind == "denial" and all(index in inside or scene.norm[index] in fillers for index in between):
                 return True
             if cue.row.kind != "denial" and not words["list_enders"] & {scene.norm[index] for index in between}:
                 return True
     answer = phrase.last + (scene.norm[phrase.last : phrase.last + 1] != [] and scene.norm[phrase.last] in LABEL_ENDS)
-    return any(cue.first == answer and cue.row.kind in kinds and closes(scene, cue) for cue in scene.cues)  # "writing: no"
+    answers = scene.cues_between(answer, answer + 1)  # "writing: no"
+    return any(cue.row.kind in kinds and closes(scene, cue) for cue in answers)
 
 
 def _beside_owner_mark(scene: Scene, phrase: Phrase) -> bool:

@@ -181,7 +181,7 @@ def _stance(scene: Scene, index: int) -> Stance | None:
     if norm[index - 1 : index] in (['"'], ["'"]):
         return None
     clause = scene.clause(index)
-    cues = [cue for cue in scene.cues if clause.first <= cue.first < index]
+    cues = scene.cues_between(clause.first, index)
     if before[-1:] == ["may"]:
         cues = [cue for cue in cues if cue.last != index]
         return None if cues else "asserted"
