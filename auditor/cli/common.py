@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import sys
+from collections.abc import Sequence
 from pathlib import Path
 from typing import TYPE_CHECKING, Annotated, NoReturn, get_args
 
@@ -14,7 +15,7 @@ if TYPE_CHECKING:
     from auditor.intake import Item
     from auditor.knowledge.shelf import Shelf
 
-DONE, FOUND, UNREAD = 0, 1, 3  # 2, used wrongly, is click's own
+DONE, FOUND, UNREAD, STOPPED = 0, 1, 3, 4  # 2, used wrongly, is click's own
 
 Points = Annotated[
     list[Path] | None, typer.Option(metavar="FOLDER", help="Point sets of your own; they win over the built-in ones.")
@@ -65,14 +66,15 @@ def columns_of(pairs: list[str] | None) -> dict[str, str]:
     return columns
 
 
-def outs_of(out: list[Path] | None) -> list[Path]:
-    from auditor.reports.files import KINDS
+def outs_of(out: list[Path] | None, option: str = "--out", kinds: Sequence[str] | None = None) -> list[Path]:
+    from auditor.reports.files import KNOWN
 
+    kinds = kinds or KNOWN
     for path in out or ():
-        if path.suffix.lower() not in KINDS:
-            wrong(f"--out {path}: the suffix must tell the kind: {' or '.join(KINDS)}")
+        if path.suffix.lower() not in kinds:
+            wrong(f"{option} {path}: the suffix must tell the kind: {' or '.join(kinds)}")
         if path.is_dir() or not path.resolve().parent.is_dir():
-            wrong(f"--out {path}: {'is a folder' if path.is_dir() else 'its folder does not exist'}")
+            wrong(f"{option} {path}: {'is a folder' if path.is_dir() else 'its folder does not exist'}")
     return out or []
 
 

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from contextlib import ExitStack
 from pathlib import Path
 from typing import Annotated
 
@@ -12,25 +11,31 @@ from auditor.cli.app import app
 from auditor.cli.common import (
     DONE,
     FOUND,
+    STOPPED,
     UNREAD,
     Authority,
     FailOn,
     Points,
     columns_of,
-    has,
     kinds_of,
     line_of,
     open_shelf,
     outs_of,
     wrong,
 )
-from auditor.cli.progress import progress
+from auditor.cli.progress import telling
 from auditor.values import Reject
 
 
 @app.command(epilog="Example: auditor scan listings.csv saved_pages/ --points my_points --out result.csv --out report.html")
 def scan(
-    paths: Annotated[list[Path], typer.Argument(metavar="PATH", help="Files or folders: .csv .tsv .jsonl .json .txt .html")],
+    paths: Annotated[
+        list[Path],
+        typer.Argument(
+            metavar="PATH",
+            help="Files or folders: .csv .tsv .jsonl .json .parquet .xlsx .txt .html .mhtml .eml, each also as .gz or in a .zip",
+        ),
+    ],
     points: Points = None,
     authority: Authority = None,
     column: Annotated[
@@ -38,43 +43,55 @@ def scan(
     ] = None,
     out: Annotated[
         list[Path] | None,
-        typer.Option(metavar="FILE", help="Keep the results; the suffix tells the kind: .jsonl, .csv, .html."),
+        typer.Option(metavar="FILE", help="Keep the results; the suffix tells the kind: .jsonl, .csv, .parquet, .xlsx, .html."),
     ] = None,
+    rejects: Annotated[
+        Path | None, typer.Option(metavar="FILE", help="Keep what could not be read, with place and reason: .csv or .jsonl.")
+    ] = None,
+    workers: Annotated[int, typer.Option(min=1, help="Processes that audit side by side.")] = 1,
+    resume: Annotated[bool, typer.Option("--resume", help="Go on with the same scan where it was stopped.")] = False,
     fail_on: FailOn = None,
 ) -> None:
     """Audit many listings and print a table, the worst first."""
     kinds = kinds_of(fail_on)
     columns = columns_of(column)
     outs = outs_of(out)
-    from auditor.intake import open_paths
-    from auditor.reports import files, screen
-    from auditor.reports.overview import Overview
-    from auditor.reports.run import Run
-    from auditor.scan import run
+    if rejects is not None:
+        from auditor.reports.rejects import KINDS
+
+        outs_of([rejects], "--rejects", tuple(KINDS))
+    if resume and not outs and rejects is None:
+        wrong("--resume: only a scan with --out can be taken up")
+    from auditor.reports import overview, screen
+    from auditor.scan import CannotResume, Job, Part, WorkerLost
+    from auditor.scan import scan as run
 
     shelf, mistakes = open_shelf(points, authority)
-    overview = Overview()
-    told = Run(shelf.sets)
-    found = False
-    with ExitStack() as stack:
-        writers = []
-        for path in outs:
-            try:
-                writers.append(stack.enter_context(files.writing(path, told)))
-            except OSError as error:
-                wrong(f"--out {path}: {error.strerror}")
-        tell = stack.enter_context(progress())
-        for item in run(open_paths(paths, columns, leave_out=outs), shelf):
-            if isinstance(item, tuple):
-                overview.add(*item)
-                found = found or has(item[1], kinds)
-                for write in writers:
-                    write(*item)
-                tell(None)
-            else:
-                if isinstance(item, Reject):
-                    overview.rejects += 1
-                    told.rejects.append(item)
-                tell(line_of(item))
-    overview.show(screen.console(piped_width=160))
-    raise typer.Exit(FOUND if found else UNREAD if overview.rejects or mistakes else DONE)
+    job = Job(paths, outs, rejects, points or (), authority, columns, workers, resume)
+
+    with telling() as told:
+
+        def heard(part: Part, read_to: int) -> None:
+            for item in part.told:
+                if rejects is None or not isinstance(item, Reject):
+                    told.line(line_of(item))
+            told.done(part.tally.listings, read_to)
+
+        try:
+            tally = run(job, shelf, heard, lambda plan: told.total(plan.size))
+        except CannotResume as error:
+            wrong(str(error))
+        except (KeyboardInterrupt, WorkerLost, OSError) as error:
+            reason = (
+                "Stopped"
+                if isinstance(error, KeyboardInterrupt)
+                else "A worker process was ended from outside"
+                if isinstance(error, WorkerLost)
+                else f"{error.filename or job.files[0]}: {error.strerror}"
+            )
+            kept = "" if job.journal is None else " What is done is kept: the same command with --resume goes on from there."
+            told.line(f"{reason}.{kept}")
+            raise typer.Exit(STOPPED) from None
+    overview.show(tally, screen.console(piped_width=160), str(rejects) if rejects else None)
+    found = any(tally.findings[kind] for kind in kinds)
+    raise typer.Exit(FOUND if found else UNREAD if tally.rejects or mistakes else DONE)

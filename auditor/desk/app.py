@@ -41,13 +41,13 @@ def create(shelf: Shelf, port: int, folder: Path, watchlist: Path) -> Starlette:
         return JSONResponse(await run_in_threadpool(checked, shelf, asked))
 
     async def batch_page(request: Request) -> Response:
-        return page("batch.html", here="batch", kinds=batch.KINDS, most=MOST_BYTES, wrong=None)
+        return page("batch.html", here="batch", kinds=batch.KNOWN, most=MOST_BYTES, wrong=None)
 
     async def take_batch(request: Request) -> Response:
         async with request.form(max_files=1000, max_fields=10) as form:
             files = [each for each in form.getlist("files") if not isinstance(each, str) and each.filename]
             if not files:
-                return page("batch.html", 400, here="batch", kinds=batch.KINDS, most=MOST_BYTES, wrong="No file was chosen.")
+                return page("batch.html", 400, here="batch", kinds=batch.KNOWN, most=MOST_BYTES, wrong="No file was chosen.")
             name = await run_in_threadpool(batch.read, shelf, [(each.filename or "", each.file) for each in files], folder)
         return RedirectResponse(f"/reports/{name}", 303)
 

@@ -11,14 +11,14 @@ from dataclasses import replace
 from pathlib import Path
 from typing import BinaryIO
 
-from auditor.intake import KINDS, open_paths
+from auditor.intake import KNOWN, open_paths
 from auditor.knowledge.shelf import Shelf
 from auditor.reports import files
 from auditor.reports.run import Run
 from auditor.scan import run
 from auditor.values import Reject
 
-__all__ = ["KINDS", "kept", "read"]
+__all__ = ["KNOWN", "kept", "read"]
 
 
 def read(shelf: Shelf, sent: Sequence[tuple[str, BinaryIO]], folder: Path) -> str:

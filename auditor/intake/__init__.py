@@ -1,6 +1,7 @@
 """Intake: files, folders, tables and saved pages in, plain listings out."""
 
+from auditor.intake.file import File
 from auditor.intake.item import Item, Note
-from auditor.intake.paths import KINDS, open_one, open_paths
+from auditor.intake.paths import KINDS, KNOWN, measure, open_one, open_paths, open_pieces, read
 
-__all__ = ["KINDS", "Item", "Note", "open_one", "open_paths"]
+__all__ = ["KINDS", "KNOWN", "File", "Item", "Note", "measure", "open_one", "open_paths", "open_pieces", "read"]

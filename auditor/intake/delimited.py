@@ -6,12 +6,12 @@ import csv
 from collections import deque
 from collections.abc import Iterator, Mapping
 from itertools import chain
-from pathlib import Path
 from typing import Literal, NamedTuple, TextIO
 
 from auditor.intake.cells import restored
 from auditor.intake.columns import recognise
 from auditor.intake.encoding import detect
+from auditor.intake.file import File
 from auditor.intake.item import Item, Note
 from auditor.intake.rows import Place, listing
 from auditor.values import Reject
@@ -36,15 +36,15 @@ class _Record(NamedTuple):
     mended: bool = False
 
 
-def read(path: Path, columns: Mapping[str, str]) -> Iterator[Item]:
+def read(opened: File, columns: Mapping[str, str]) -> Iterator[Item]:
     """Yields a listing a row, rejects and notes. Raises ValueError when no column holds words, OSError when it can't be read."""
-    file = str(path)
-    encoding = detect(path)
+    file = opened.name
+    encoding = detect(opened)
     if encoding.said:
         yield Note(file, encoding.said)
-    with encoding.open(path) as stream:
-        shape = _shape(stream.read(_SAMPLE), path.suffix.lower(), columns)
-        stream.seek(0)
+    with encoding.text(opened.peek()) as stream:
+        shape = _shape(stream.read(_SAMPLE), opened.suffix, columns)
+    with encoding.text(opened.open()) as stream:
         records = _records(stream, shape)
         heads = next((record.cells for record in records if record.cells and any(cell.strip() for cell in record.cells)), None)
         if heads is None:
@@ -59,7 +59,7 @@ def read(path: Path, columns: Mapping[str, str]) -> Iterator[Item]:
             if record.cells is not None and not any(cell.strip() for cell in record.cells):
                 continue
             number += 1
-            place = Place(file, f"row {number} (line {record.line})", f"{path.stem}-{number}")
+            place = Place(file, f"row {number} (line {record.line})", f"{opened.stem}-{number}")
             if record.cells is None:
                 yield Reject(
                     file, place.words, "a quotation mark opens a cell and is never closed, or stands inside one undoubled"

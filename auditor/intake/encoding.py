@@ -5,8 +5,9 @@ from __future__ import annotations
 import codecs
 import io
 import re
-from pathlib import Path
-from typing import NamedTuple, TextIO
+from typing import BinaryIO, NamedTuple, TextIO
+
+from auditor.intake.file import File
 
 _MARKS = (
     (codecs.BOM_UTF32_LE, "utf-32"),
@@ -35,17 +36,17 @@ class Encoding(NamedTuple):
     errors: str = "strict"
     said: str = ""
 
-    def open(self, path: Path) -> TextIO:
-        """The file as text, line ends as they are."""
-        return path.open(encoding=self.name, errors=self.errors, newline="")
+    def text(self, stream: BinaryIO) -> TextIO:
+        """The stream as text, line ends as they are."""
+        return io.TextIOWrapper(stream, encoding=self.name, errors=self.errors, newline="")
 
     def decode(self, data: bytes) -> str:
         return data.decode(self.name, self.errors)
 
 
-def detect(path: Path) -> Encoding:
+def detect(file: File) -> Encoding:
     """The encoding of a file, read once in pieces. Raises ValueError for binary data, OSError when it can't be read."""
-    with path.open("rb") as stream:
+    with file.peek() as stream:
         return _detect(stream)
 
 
@@ -70,7 +71,7 @@ def decode_page(data: bytes) -> tuple[str, str]:
     return encoding.decode(data), encoding.said
 
 
-def _detect(stream: io.BufferedIOBase | io.BytesIO) -> Encoding:
+def _detect(stream: BinaryIO) -> Encoding:
     head = stream.read(_HEAD)
     for mark, name in _MARKS:
         if head.startswith(mark):

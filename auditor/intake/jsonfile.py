@@ -4,11 +4,11 @@ from __future__ import annotations
 
 import json
 from collections.abc import Iterator, Mapping
-from pathlib import Path
 from typing import Any, NamedTuple
 
 from auditor.intake.columns import Columns, recognise
 from auditor.intake.encoding import decode, detect
+from auditor.intake.file import File
 from auditor.intake.item import Item, Note
 from auditor.intake.rows import Place, listing
 from auditor.values import Reject
@@ -22,25 +22,25 @@ class _Entry(NamedTuple):
     fault: str | None = None
 
 
-def read_lines(path: Path, columns: Mapping[str, str]) -> Iterator[Item]:
+def read_lines(file: File, columns: Mapping[str, str]) -> Iterator[Item]:
     """Yields a listing a line. Raises ValueError for binary data, OSError when the file can't be read."""
-    encoding = detect(path)
+    encoding = detect(file)
     if encoding.said:
-        yield Note(str(path), encoding.said)
-    with encoding.open(path) as stream:
+        yield Note(file.name, encoding.said)
+    with encoding.text(file.open()) as stream:
         lines = ((f"line {number}", line.removeprefix("\ufeff")) for number, line in enumerate(stream, 1))
-        yield from _listings(path, (_parsed(words, line) for words, line in lines if line.strip()), columns)
+        yield from _listings(file, (_parsed(words, line) for words, line in lines if line.strip()), columns)
 
 
-def read(path: Path, columns: Mapping[str, str]) -> Iterator[Item]:
+def read(file: File, columns: Mapping[str, str]) -> Iterator[Item]:
     """Yields the file's listings. Raises ValueError for a file that is no JSON, OSError when it can't be read."""
-    text, said = decode(path.read_bytes())
+    text, said = decode(file.read())
     if said:
-        yield Note(str(path), said)
+        yield Note(file.name, said)
     text = text.removeprefix("\ufeff")
     if not text.strip():
         raise ValueError("is empty: expected a JSON object or array")
-    yield from _listings(path, _array(text) if text.lstrip().startswith("[") else _object(text), columns)
+    yield from _listings(file, _array(text) if text.lstrip().startswith("[") else _object(text), columns)
 
 
 def _array(text: str) -> Iterator[_Entry]:
@@ -104,24 +104,25 @@ def _past_blanks(text: str, at: int) -> int:
     return at
 
 
-def _listings(path: Path, entries: Iterator[_Entry], columns: Mapping[str, str]) -> Iterator[Item]:
-    file = str(path)
+def _listings(file: File, entries: Iterator[_Entry], columns: Mapping[str, str]) -> Iterator[Item]:
     known: dict[tuple[str, ...], Columns] = {}
     told: set[str] = set()
     for number, (words, value, fault) in enumerate(entries, 1):
         if isinstance(value, dict) and isinstance(value.get("listing"), dict):
             value = {**value["listing"], **{name: part for name, part in value.items() if name == "id"}}
         if fault or not isinstance(value, dict):
-            yield Reject(file, words, fault or f"expected an object, found {_kind(value)}")
+            yield Reject(file.name, words, fault or f"expected an object, found {_kind(value)}")
             continue
         names = tuple(value)
         found, said = known.get(names) or known.setdefault(names, recognise(names, columns))
         if not {"text", "title"} & found.keys():
-            yield Reject(file, words, f"no key holds the text: the keys are {', '.join(names)}; name it with --column text=KEY")
+            yield Reject(
+                file.name, words, f"no key holds the text: the keys are {', '.join(names)}; name it with --column text=KEY"
+            )
             continue
-        yield from (Note(file, note) for note in said if note not in told)
+        yield from (Note(file.name, note) for note in said if note not in told)
         told.update(said)
-        yield from listing(value, found, Place(file, words, f"{path.stem}-{number}"))
+        yield from listing(value, found, Place(file.name, words, f"{file.stem}-{number}"))
 
 
 def _kind(value: object) -> str:

@@ -6,33 +6,34 @@ import re
 from collections.abc import Iterator, Mapping
 from dataclasses import replace
 from functools import reduce
-from pathlib import Path
 from urllib.parse import urljoin
 
 from selectolax.lexbor import LexborHTMLParser
 
 from auditor.intake import jsonld, mainblock, microdata, money
 from auditor.intake.encoding import decode_page
+from auditor.intake.file import File
 from auditor.intake.item import Item, Note
 from auditor.intake.product import Product
 from auditor.values import Listing, Reject
 
 
-def read(path: Path, columns: Mapping[str, str]) -> Iterator[Item]:
+def read(file: File, columns: Mapping[str, str]) -> Iterator[Item]:
     """Yields the page's listing, or several where it shows equals. Raises ValueError for binary data, OSError when unreadable."""
-    yield from of_bytes(path.read_bytes(), str(path), path.stem)
+    yield from of_bytes(file.read(), file.name, file.stem)
 
 
-def of_bytes(data: bytes, source: str, stem: str) -> Iterator[Item]:
-    """The listings of a page given as bytes; ``stem`` names them where they bring no id. Errors as for ``read``."""
+def of_bytes(data: bytes, source: str, stem: str, address: str = "") -> Iterator[Item]:
+    """The listings of a page given as bytes; ``stem`` names them where they bring no id, ``address`` is where the page was if
+    it doesn't say so itself. Errors as for ``read``."""
     html, said = decode_page(data)
     if said:
         yield Note(source, said)
     tree = LexborHTMLParser(html)
     named, notes = jsonld.products(tree)
     yield from (Note(source, note) for note in notes)
-    address = _address(tree, html)
-    found = _chosen(named + microdata.products(tree), tree, address)
+    at = _address(tree, html, address)
+    found = _chosen(named + microdata.products(tree), tree, at)
     graph = microdata.open_graph(tree)
     if len(found) == 1 and graph and (graph.rank == "main" or _same_words(graph.name, found[0].name)):
         found = [found[0].filled(replace(graph, text=None))]
@@ -45,7 +46,7 @@ def of_bytes(data: bytes, source: str, stem: str) -> Iterator[Item]:
     for number, product in enumerate(found, 1):
         # One listing goes by the name of its file, several by their own numbers.
         name = stem if len(found) == 1 else product.id or f"{stem}-{number}"
-        yield from _listing(product, html, source, name, address)
+        yield from _listing(product, html, source, name, at)
 
 
 def _listing(product: Product, html: str, source: str, name: str, address: str | None) -> Iterator[Item]:
@@ -137,12 +138,17 @@ def _from_words(html: str, tree: LexborHTMLParser, graph: Product | None, found:
     return [replace(known, via="words", name=known.name or name, text=text)]
 
 
-def _address(tree: LexborHTMLParser, html: str) -> str | None:
-    """Where the page was: its canonical link, og:url, or the remark that browsers leave when saving."""
+def _address(tree: LexborHTMLParser, html: str, known: str) -> str | None:
+    """Where the page was: its canonical link, og:url, the remark that browsers leave when saving, or what is ``known``."""
     canonical = tree.css_first("link[rel=canonical]")
     graph = tree.css_first('meta[property="og:url"]')
     remark = re.search(r"saved from url=\(\d+\)(\S+)", html[:4096])
-    told = (canonical and canonical.attributes.get("href"), graph and graph.attributes.get("content"), remark and remark[1])
+    told = (
+        canonical and canonical.attributes.get("href"),
+        graph and graph.attributes.get("content"),
+        remark and remark[1],
+        known,
+    )
     return next((address for address in told if address and address.startswith(("http://", "https://"))), None)
 
 

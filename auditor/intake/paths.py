@@ -7,64 +7,108 @@ import re
 import sys
 from collections import Counter
 from collections.abc import Callable, Collection, Iterator, Mapping, Sequence
-from dataclasses import replace
 from pathlib import Path
+from typing import NamedTuple
 
-from auditor.intake import delimited, jsonfile, page, textfile
+from auditor.intake import delimited, jsonfile, mail, packed, page, parquet, sheets, textfile
+from auditor.intake.file import File
 from auditor.intake.item import Item, Note
-from auditor.values import Listing, Reject
+from auditor.intake.unique import uniquely_named
+from auditor.values import Reject
 
-Reader = Callable[[Path, Mapping[str, str]], Iterator[Item]]
 
-KINDS: dict[str, Reader] = {
-    ".csv": delimited.read,
-    ".tsv": delimited.read,
-    ".jsonl": jsonfile.read_lines,
-    ".json": jsonfile.read,
-    ".txt": textfile.read,
-    ".html": page.read,
-    ".htm": page.read,
+class Kind(NamedTuple):
+    """How a file of a kind is read; ``single``: it is about one listing, or the few of a page."""
+
+    read: Callable[[File, Mapping[str, str]], Iterator[Item]]
+    single: bool = False
+
+
+KINDS: dict[str, Kind] = {
+    ".csv": Kind(delimited.read),
+    ".tsv": Kind(delimited.read),
+    ".jsonl": Kind(jsonfile.read_lines),
+    ".json": Kind(jsonfile.read),
+    ".parquet": Kind(parquet.read),
+    ".xlsx": Kind(sheets.read),
+    ".txt": Kind(textfile.read, single=True),
+    ".html": Kind(page.read, single=True),
+    ".htm": Kind(page.read, single=True),
+    ".mhtml": Kind(mail.read, single=True),
+    ".mht": Kind(mail.read, single=True),
+    ".eml": Kind(mail.read, single=True),
 }
+KNOWN = (*KINDS, *packed.SUFFIXES)
 
 
 def open_paths(
     paths: Sequence[Path], columns: Mapping[str, str] | None = None, *, leave_out: Collection[Path] = ()
-) -> Iterator[Listing | Reject | Note]:
+) -> Iterator[Item]:
     """Streams what the files and folders hold; nothing that can't be read stops the rest.
 
     ``columns`` (field -> column name) goes before the known names; ``leave_out`` are files that a folder may hold and that
-    are not input (the outputs of a scan). Ids are made unique, and that is told.
+    are not input (the outputs of a scan). Ids are made unique within each file, and that is told.
     """
-    seen: dict[str, int] = {}
+    for piece in open_pieces(paths, columns, leave_out=leave_out):
+        yield from read(piece, columns or {}) if isinstance(piece, File) else (piece,)
+
+
+def open_pieces(
+    paths: Sequence[Path],
+    columns: Mapping[str, str] | None = None,
+    *,
+    leave_out: Collection[Path] = (),
+    count: Callable[[int], None] | None = None,
+) -> Iterator[Item | File]:
+    """As ``open_paths``, but a file about a single listing is handed out unread, for ``read`` to read where it is wanted.
+
+    ``count`` is told how many bytes of the paths were read, or handed out.
+    """
+    left_out = {file.resolve() for file in leave_out}
     for path in paths:
-        for item in _items(path, columns or {}, {file.resolve() for file in leave_out}):
-            if isinstance(item, Listing):
-                unique = _unique(item.id, seen)
-                if unique != item.id:
-                    yield Note(item.source or str(path), f"the id {item.id!r} was used before; this one is called {unique!r}")
-                    item = replace(item, id=unique)
-            yield item
+        for found in _found(path, left_out):
+            yield from _opened(found, columns or {}, count) if isinstance(found, Path) else (found,)
 
 
-def _items(path: Path, columns: Mapping[str, str], leave_out: Collection[Path]) -> Iterator[Item]:
+def measure(paths: Sequence[Path], leave_out: Collection[Path] = ()) -> Iterator[tuple[str, int, int]]:
+    """(name, bytes, time of the last change in nanoseconds) of each file that would be read, without opening it."""
+    left_out = {file.resolve() for file in leave_out}
+    for path in paths:
+        for found in _found(path, left_out):
+            if isinstance(found, Path) and found.exists():
+                told = found.stat()
+                yield str(found), told.st_size, told.st_mtime_ns
+
+
+def read(file: File, columns: Mapping[str, str]) -> Iterator[Item]:
+    """What one file of a known kind holds. A fault of the file is a reject, after what was read before it."""
+    try:
+        yield from uniquely_named(KINDS[file.suffix].read(file, columns))
+    except OSError as error:
+        yield Reject(file.name, "file", f"could not be opened: {error.strerror or error}")
+    except ValueError as error:
+        yield Reject(file.name, "file", str(error))
+
+
+def _found(path: Path, left_out: Collection[Path]) -> Iterator[Path | Note | Reject]:
+    """The files of a path that are of a known kind, and what is to be told of the others."""
     if not path.is_dir():
-        yield from _file(path, columns)
+        yield path
         return
     skipped: Counter[str] = Counter()
     closed: list[OSError] = []
     read = 0
     for file in _files(path, closed):
-        if file.suffix.lower() not in KINDS:
+        if file.suffix.lower() not in KNOWN:
             skipped[file.suffix.lower() or file.name] += 1
-        elif file.resolve() not in leave_out:
+        elif file.resolve() not in left_out:
             read += 1
-            yield from _file(file, columns)
+            yield file
     if skipped:
-        kinds = ", ".join(f"{count} {suffix}" for suffix, count in sorted(skipped.items()))
-        yield Note(str(path), f"{skipped.total()} files of no known kind skipped ({kinds})")
+        yield Note(str(path), _skipped(skipped))
     yield from (Reject(str(path), str(error.filename), f"could not be opened: {error.strerror}") for error in closed)
     if not read:
-        yield Reject(str(path), "folder", f"holds no file of a known kind: expected {', '.join(KINDS)}")
+        yield Reject(str(path), "folder", f"holds no file of a known kind: expected {', '.join(KNOWN)}")
 
 
 def _files(folder: Path, closed: list[OSError]) -> Iterator[Path]:
@@ -79,37 +123,48 @@ def _files(folder: Path, closed: list[OSError]) -> Iterator[Path]:
         yield from (Path(place) / name for name in sorted(files) if not name.startswith("."))
 
 
-def _file(path: Path, columns: Mapping[str, str]) -> Iterator[Item]:
-    reader = KINDS.get(path.suffix.lower())
+def _opened(path: Path, columns: Mapping[str, str], count: Callable[[int], None] | None = None) -> Iterator[Item | File]:
+    """What one file, plain or packed, holds; what is packed and of no known kind is counted."""
     if not path.exists():
         yield Reject(str(path), "file", "no such file or folder")
-    elif reader is None:
-        yield Reject(str(path), "file", f"{path.suffix or 'no suffix'} is no known kind: expected {', '.join(KINDS)}")
+        return
+    skipped: Counter[str] = Counter()
+    read_any = False
+    try:
+        for file in packed.unpacked(File(path)):
+            kind = KINDS.get(file.suffix)
+            if kind is None:
+                skipped[file.suffix or file.name] += 1
+                continue
+            read_any = True
+            if not kind.single:
+                yield from read(File(path, file.member, file.zipped, count), columns)
+            else:
+                yield file
+                if count and file.member is None:
+                    count(path.stat().st_size)
+    except OSError as error:
+        yield Reject(str(path), "file", f"could not be opened: {error.strerror or error}")
+    except ValueError as error:
+        yield Reject(str(path), "file", str(error))
     else:
-        try:
-            yield from reader(path, columns)
-        except OSError as error:
-            yield Reject(str(path), "file", f"could not be opened: {error.strerror or error}")
-        except ValueError as error:
-            yield Reject(str(path), "file", str(error))
+        if not read_any:
+            suffix = ", ".join(skipped) or "an empty archive"
+            yield Reject(str(path), "file", f"{suffix} is no known kind: expected {', '.join(KNOWN)}")
+        elif skipped:
+            yield Note(str(path), _skipped(skipped))
 
 
-def _unique(name: str, seen: dict[str, int]) -> str:
-    """The name, or the name with the next free number behind it."""
-    unique, count = name, seen.get(name, 0)
-    while unique in seen:
-        count += 1
-        unique = f"{name}-{count}"
-    seen[name] = max(count, 1)
-    seen.setdefault(unique, 1)
-    return unique
+def _skipped(skipped: Counter[str]) -> str:
+    kinds = ", ".join(f"{count} {suffix}" for suffix, count in sorted(skipped.items()))
+    return f"{skipped.total()} files of no known kind skipped ({kinds})"
 
 
 def open_one(file: str) -> Iterator[Item]:
     """What one file holds, or standard input for ``-``: by its suffix, else a page or plain text by how it begins."""
     path = Path(file)
-    if file != "-" and path.suffix.lower() in KINDS:
-        yield from _file(path, {})
+    if file != "-" and path.suffix.lower() in KNOWN:
+        yield from open_paths([path])
         return
     try:
         data = sys.stdin.buffer.read() if file == "-" else path.read_bytes()

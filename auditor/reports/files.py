@@ -1,55 +1,68 @@
-"""Report files: each kind is one module, named in one table by suffix, and each file appears whole or not at all."""
+"""Report files: each kind is one module, named in one table by suffix, and each file appears whole or not at all.
+
+A kind makes some results into a piece of bytes (where they were audited), and joins pieces in their order to a file.
+"""
 
 from __future__ import annotations
 
-import os
-import tempfile
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Iterator, Mapping, Sequence
 from contextlib import AbstractContextManager, contextmanager
 from pathlib import Path
-from typing import TextIO
+from typing import BinaryIO, NamedTuple
 
-from auditor.reports import jsonlines, page, table
-from auditor.reports.run import Run
+from auditor.knowledge.points import PointSet
+from auditor.reports import jsonlines, page, parquet, table, workbook
+from auditor.reports.run import Result, Run
+from auditor.reports.tally import Tally
 from auditor.values import Listing, Verdict
+from auditor.whole import whole
 
-Write = Callable[[Listing, Verdict], None]
+Add = Callable[[bytes], object]
 
-KINDS: dict[str, Callable[[TextIO, Run], AbstractContextManager[Write]]] = {
-    ".jsonl": lambda stream, _: jsonlines.writing(stream),
-    ".csv": lambda stream, _: table.writing(stream),
-    ".html": page.writing,
-}
+
+class Kind(NamedTuple):
+    piece: Callable[[Sequence[Result]], bytes]
+    joining: Callable[[BinaryIO], AbstractContextManager[Add]]
 
 
 @contextmanager
-def writing(path: Path, run: Run | None = None) -> Iterator[Write]:
+def _plainly(stream: BinaryIO) -> Iterator[Add]:
+    yield stream.write
+
+
+KINDS: dict[str, Kind] = {
+    ".jsonl": Kind(jsonlines.piece, _plainly),
+    ".csv": Kind(table.piece, table.joining),
+    ".parquet": Kind(parquet.piece, parquet.joining),
+    ".xlsx": Kind(workbook.piece, workbook.joining),
+}
+PAGE = ".html"  # made from a tally and not from pieces, so that it stays small
+KNOWN = (*KINDS, PAGE)
+
+
+def write_page(path: Path, tally: Tally, sets: Mapping[str, PointSet]) -> None:
+    """Writes the page of a tally. Raises OSError when it can't be written."""
+    with whole(path) as stream:
+        for part in page.pieces(tally, sets):
+            stream.write(part.encode("utf-8", "replace"))  # a file's name need not be valid text
+
+
+@contextmanager
+def writing(path: Path, run: Run | None = None) -> Iterator[Callable[[Listing, Verdict], object]]:
     """Yields a function that adds one result. The file takes its place when the block ends well; else nothing is left behind.
     ``run`` is what the report may tell beside the results.
 
-    Raises KeyError for a suffix that isn't in ``KINDS``, OSError when the folder can't be written to.
+    Raises KeyError for a suffix that isn't in ``KNOWN``, OSError when the folder can't be written to.
     """
-    kind = KINDS[path.suffix.lower()]
-    with replacing(path) as stream, kind(stream, run or Run()) as write:
-        yield write
-
-
-@contextmanager
-def replacing(path: Path) -> Iterator[TextIO]:
-    """A stream into a file beside ``path`` that takes its place when the block ends well. Raises OSError."""
-    path = path.resolve()
-    handle, name = tempfile.mkstemp(prefix=f".{path.name}.", suffix=".part", dir=path.parent)
-    part = Path(name)
-    try:
-        with os.fdopen(handle, "w", encoding="utf-8", newline="") as stream:
-            yield stream
-        part.chmod(path.stat().st_mode & 0o777 if path.exists() else 0o666 & ~_umask())
-        part.replace(path)
-    finally:
-        part.unlink(missing_ok=True)
-
-
-def _umask() -> int:
-    mask = os.umask(0)
-    os.umask(mask)
-    return mask
+    run = run or Run()
+    suffix = path.suffix.lower()
+    if suffix == PAGE:
+        tally = Tally(page.MOST_ROWS, run.sets)
+        yield tally.add
+        for reject in run.rejects:
+            tally.reject(reject)
+        write_page(path, tally, run.sets)
+    else:
+        kind = KINDS[suffix]
+        with whole(path) as stream, kind.joining(stream) as add:
+            yield lambda listing, verdict: add(kind.piece([(listing, verdict)]))

@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 import json
-from collections.abc import Callable, Iterator
-from contextlib import contextmanager
-from typing import Any, TextIO
+from collections.abc import Sequence
+from typing import Any
 
+from auditor.reports.run import Result
 from auditor.values import Listing, Verdict
 
 
@@ -20,6 +20,6 @@ def line(listing: Listing, verdict: Verdict) -> str:
     return json.dumps(record(listing, verdict), ensure_ascii=False)
 
 
-@contextmanager
-def writing(stream: TextIO) -> Iterator[Callable[[Listing, Verdict], None]]:
-    yield lambda listing, verdict: print(line(listing, verdict), file=stream)
+def piece(results: Sequence[Result]) -> bytes:
+    """Some results as they stand in the file, in UTF-8; a file's name need not be valid text."""
+    return "".join(f"{line(*result)}\n" for result in results).encode("utf-8", "replace")

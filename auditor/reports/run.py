@@ -6,7 +6,9 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field
 
 from auditor.knowledge.points import PointSet
-from auditor.values import Reject
+from auditor.values import Listing, Reject, Verdict
+
+Result = tuple[Listing, Verdict]
 
 
 @dataclass(frozen=True)

@@ -15,13 +15,14 @@ from auditor.reports.flat import flat
 from auditor.reports.run import Run
 from auditor.watchlist.order import Row
 from auditor.watchlist.values import day_of
+from auditor.whole import whole_text
 
 
 def write(path: Path, rows: Sequence[Row], sets: Mapping[str, PointSet]) -> None:
     """Raises KeyError for a suffix that is no report's, OSError when the folder can't be written to."""
     own = _KINDS.get(path.suffix.lower())
     if own:
-        with files.replacing(path) as stream:
+        with whole_text(path) as stream:
             own(stream, rows)
         return
     with files.writing(path, Run(sets)) as add:

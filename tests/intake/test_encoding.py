@@ -5,6 +5,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from auditor.intake.encoding import decode, decode_page, detect
+from auditor.intake.file import File
 
 WORDS = "“Fine” copy, £12 — café"
 
@@ -16,10 +17,10 @@ WORDS = "“Fine” copy, £12 — café"
 def test_the_words_come_out_and_an_odd_encoding_is_told(tmp_path, name, told):
     path = tmp_path / "words.txt"
     path.write_bytes(WORDS.encode(name))
-    with detect(path).open(path) as stream:
+    with detect(File(path)).text(File(path).open()) as stream:
         assert stream.read() == WORDS
-    assert told in detect(path).said
-    assert bool(told) == bool(detect(path).said)
+    assert told in detect(File(path)).said
+    assert bool(told) == bool(detect(File(path)).said)
 
 
 @pytest.mark.parametrize("name", ["utf-16-le", "utf-16-be"])

@@ -8,9 +8,9 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from auditor.intake import open_paths
-from auditor.reports import files
-from auditor.reports.overview import Overview
+from auditor.reports import files, overview
 from auditor.reports.screen import console
+from auditor.reports.tally import Tally
 from auditor.values import Finding, Listing, Question, Scores, Verdict
 
 NOTHING = Verdict(None, (), "unclaimed")
@@ -73,18 +73,18 @@ def test_no_cell_of_a_table_is_a_formula(tmp_path):
 
 
 def test_the_overview_has_the_worst_first_and_stays_small(capsys):
-    overview = Overview()
+    tally = Tally(200)
     for number in range(1000):
-        overview.add(Listing(f"n{number:03}", "words"), Verdict(None, (), "unclaimed", scores=Scores(overclaim=number % 90)))
-    overview.add(
+        tally.add(Listing(f"n{number:03}", "words"), Verdict(None, (), "unclaimed", scores=Scores(overclaim=number % 90)))
+    tally.add(
         Listing("worst", "\x1b[2Jwords"),
         Verdict("w", (), "contradicted", findings=(Finding("contradiction", "grave", "x"),), scores=Scores(0, 100, 100)),
     )
-    overview.add(
+    tally.add(
         Listing("next", "words"),
         Verdict("w", (), "unproven", findings=(Finding("overclaim", "weighty", "x"),), scores=Scores(90, 25, 90)),
     )
-    overview.show(console())
+    overview.show(tally, console())
     printed = capsys.readouterr().out
     rows = [line.split()[0] for line in printed.splitlines() if line.startswith((" n", " w"))]
     assert rows[:3] == ["worst", "next", "n089"]

@@ -3,6 +3,7 @@
 import json
 import re
 from base64 import b64encode
+from collections import Counter
 from hashlib import sha256
 
 import pytest
@@ -204,7 +205,7 @@ def test_an_unmatched_listing_says_what_was_weighed():
     )
 )
 def test_the_picture_counts_every_price_of_its_currency(priced):
-    for picture in pictures(priced):
+    for picture in pictures(Counter(priced)):
         own = [each for each in priced if each[2] == picture.currency]
         assert picture.count == len(own)
         counted = {lane.standing: sum(int(bar.told.split()[0]) for bar in lane.bars) for lane in picture.lanes}
@@ -217,4 +218,4 @@ def test_the_picture_counts_every_price_of_its_currency(priced):
 
 def test_a_small_currency_is_told_and_not_drawn():
     priced = [("supported", 10.0, "USD")] * 30 + [("unproven", 9.0, "GBP")] * 3 + [("unproven", 9.0, "EUR")] * 10
-    assert [picture.currency for picture in pictures(priced)] == ["USD", "EUR"]
+    assert [picture.currency for picture in pictures(Counter(priced))] == ["USD", "EUR"]

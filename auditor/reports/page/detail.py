@@ -9,9 +9,17 @@ from auditor.knowledge.points import Point, PointSet
 from auditor.reports.flat import worst_first
 from auditor.reports.page.bars import ruler_data
 from auditor.reports.page.cutting import cut
+from auditor.reports.page.island import island
 from auditor.reports.told import claim_words
 from auditor.reports.words import STANDING, in_words, message
 from auditor.values import Listing, Verdict
+
+_TITLE = 110
+
+
+def page_row(listing: Listing, verdict: Verdict, work: PointSet | None) -> tuple[list[Any], str, str | None]:
+    """A row of the page's table, the JSON that it opens to, and the stem of its point set."""
+    return _row(listing, verdict, work), str(island(detail(listing, verdict, work))), work.stem if work else None
 
 
 def detail(listing: Listing, verdict: Verdict, work: PointSet | None) -> dict[str, Any]:
@@ -44,6 +52,32 @@ def detail(listing: Listing, verdict: Verdict, work: PointSet | None) -> dict[st
             for claim in claims
         ],
     }
+
+
+def _row(listing: Listing, verdict: Verdict, work: PointSet | None) -> list[Any]:
+    """In the order that filters.js names."""
+    words = " ".join((listing.title or listing.text[: 2 * _TITLE]).split())
+    findings = worst_first(verdict)
+    amount, _, currency = (listing.asking or "").partition(" ")
+    return [
+        listing.id,
+        words if len(words) <= _TITLE else f"{words[: _TITLE - 1]}…",
+        work.work.title if work else "",
+        verdict.standing,
+        findings[0].severity if findings else "",
+        findings[0].kind if findings else "",
+        _amount(amount),
+        currency,
+        listing.seller or "",
+        list(dict.fromkeys(finding.kind for finding in findings)),
+    ]
+
+
+def _amount(text: str) -> float | None:
+    try:
+        return float(text)
+    except ValueError:
+        return None
 
 
 def link(url: str | None) -> str | None:

@@ -4,8 +4,9 @@ from __future__ import annotations
 
 import math
 from collections import Counter
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
+from itertools import accumulate
 from typing import get_args
 
 from auditor.values import Standing
@@ -48,29 +49,32 @@ class Picture:
     left: int = LEFT
 
 
-def pictures(priced: Iterable[tuple[Standing, float, str]]) -> tuple[Picture, ...]:
-    """One picture for each of the commonest currencies of (standing, amount, currency)."""
-    by: dict[str, list[tuple[Standing, float]]] = {}
-    for standing, amount, currency in priced:
+def pictures(priced: Mapping[tuple[Standing, float, str], int]) -> tuple[Picture, ...]:
+    """One picture for each of the commonest currencies; ``priced`` counts listings by (standing, amount, currency)."""
+    by: dict[str, Counter[tuple[Standing, float]]] = {}
+    for (standing, amount, currency), count in priced.items():
         if amount > 0:
-            by.setdefault(currency, []).append((standing, amount))
-    common = sorted(by, key=lambda name: -len(by[name]))[:_MOST_PICTURES]
-    return tuple(_picture(name, by[name]) for name in common if name == common[0] or len(by[name]) >= _WORTH)
+            by.setdefault(currency, Counter())[standing, amount] += count
+    common = sorted(by, key=lambda name: -by[name].total())[:_MOST_PICTURES]
+    return tuple(_picture(name, by[name]) for name in common if name == common[0] or by[name].total() >= _WORTH)
 
 
-def _picture(currency: str, priced: list[tuple[Standing, float]]) -> Picture:
+def _picture(currency: str, priced: Counter[tuple[Standing, float]]) -> Picture:
     amounts = [amount for _, amount in priced]
     low = math.floor(math.log10(min(amounts)) * _STEPS)
     high = max(math.floor(math.log10(max(amounts)) * _STEPS) + 1, low + 1)
     spare = max(_STEPS - (high - low), 0)
     low, high = low - spare // 2, high + (spare + 1) // 2
     step = (WIDTH - LEFT - RIGHT) / (high - low)
-    counts = Counter((standing, math.floor(math.log10(amount) * _STEPS)) for standing, amount in priced)
+    counts: Counter[tuple[Standing, int]] = Counter()
+    for (standing, amount), count in priced.items():
+        counts[standing, math.floor(math.log10(amount) * _STEPS)] += count
     most = max(counts.values())
     lanes = []
     told = []
     for number, standing in enumerate(get_args(Standing)):
-        own = sorted(amount for each, amount in priced if each == standing)
+        own = sorted((amount, count) for (each, amount), count in priced.items() if each == standing)
+        size = sum(count for _, count in own)
         base = (number + 1) * (LANE + GAP)
         bars = tuple(
             Bar(
@@ -84,11 +88,18 @@ def _picture(currency: str, priced: list[tuple[Standing, float]]) -> Picture:
             if (count := counts[standing, place])
             for height in [max(LANE * count / most, 3.0)]
         )
-        lanes.append(Lane(standing, base, len(own), bars))
+        lanes.append(Lane(standing, base, size, bars))
         if own:
-            told.append(f"{standing} {len(own):,}, median {_sum(own[len(own) // 2])}")
+            told.append(f"{standing} {size:,}, median {_sum(_median(own))}")
     height = len(lanes) * (LANE + GAP) + 26
-    return Picture(currency, len(priced), tuple(lanes), tuple(_ticks(low, high, step)), height, "; ".join(told))
+    return Picture(currency, priced.total(), tuple(lanes), tuple(_ticks(low, high, step)), height, "; ".join(told))
+
+
+def _median(counted: list[tuple[float, int]]) -> float:
+    """Of sorted (amount, count) pairs."""
+    at = accumulate(count for _, count in counted)
+    half = sum(count for _, count in counted) // 2
+    return next(amount for (amount, _), seen in zip(counted, at, strict=True) if seen > half)
 
 
 def _ticks(low: int, high: int, step: float) -> Iterator[tuple[float, str]]:
