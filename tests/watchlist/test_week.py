@@ -6,7 +6,9 @@ import re
 
 import jsonschema
 import pytest
+from typer.testing import CliRunner
 
+from auditor.cli import app
 from tests.test_cli import DEMO, SCHEMA, auditor, errors, one_line, out
 
 
@@ -145,10 +147,19 @@ def test_what_cannot_be_read_is_told_and_the_rest_is_kept(watch, tmp_path):
 def test_wrong_use_is_told_with_what_was_expected(watch, tmp_path):
     assert "expected added, standing, missing" in one_line(watch("sort", "beauty", code=2))
     assert "speak of one listing" in one_line(watch("add", DEMO / "watchlist.csv", "--as", 1, code=2))
+    assert "is still to come" in one_line(watch("add", DEMO / "watchlist.csv", "--on", "2999-01-01", code=2))
     assert "suffix must tell the kind" in one_line(watch("export", tmp_path / "x.pdf", code=2))
     (tmp_path / "list.sqlite").unlink(missing_ok=True)
     (tmp_path / "list.sqlite").write_text("no database, but words enough to fill a header and more " * 20, encoding="utf-8")
     assert "list.sqlite" in one_line(watch("list", code=2))
+
+
+def test_each_command_shows_an_example():
+    told = CliRunner().invoke(app, ["watch", "--help"]).output
+    commands = re.findall(r"^  (\w+)  ", told[told.index("Commands:") :], re.M)
+    assert {"add", "list", "show", "sort", "recheck", "drop", "export"} <= set(commands)
+    for command in commands:
+        assert f"Example: auditor watch {command}" in one_line(CliRunner().invoke(app, ["watch", command, "--help"]).output)
 
 
 def test_the_list_lies_in_the_users_data_folder(tmp_path):

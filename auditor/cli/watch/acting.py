@@ -38,7 +38,7 @@ def answered(
     points: Points = None,
     file: File = None,
 ) -> None:
-    """Mark questions as answered, where the answer doesn't stand in the listing."""
+    """Mark questions as answered by mail or telephone."""
     _mark(key, "answered", places, words, on, points, file)
 
 

@@ -63,6 +63,8 @@ def get(store: Store, key: int) -> Watched:
 def moment_of(on: datetime | None) -> str:
     from auditor.watchlist.values import moment
 
+    if on and on.date() > datetime.now().date():
+        wrong(f"--on {on:%Y-%m-%d} is still to come")
     return moment(on.date() if on else None)
 
 

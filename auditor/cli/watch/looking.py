@@ -25,7 +25,10 @@ def sort(
     points: Points = None,
     file: File = None,
 ) -> None:
-    """Print the list sorted: supported first, the lowest score, the lowest price against its figures, the latest change."""
+    """Print the list sorted.
+
+    Supported first, the lowest score first, the lowest price against its figures, the latest change.
+    """
     if by not in ORDERS:
         wrong(f"{by!r} is nothing to sort by: expected {', '.join(ORDERS)}")
     _print_sorted(by, points, file)
@@ -53,7 +56,10 @@ def export(
     points: Points = None,
     file: File = None,
 ) -> None:
-    """Write the list to files; .csv and .jsonl hold history, questions, notes and decision too."""
+    """Write the list to files.
+
+    Tables and JSON lines hold history, questions, notes and decision too.
+    """
     from auditor.watchlist.export import write
 
     outs_of(outs)

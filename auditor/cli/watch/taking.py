@@ -30,7 +30,10 @@ def add(
     points: Points = None,
     file: File = None,
 ) -> None:
-    """Put listings on the list; one that is there already gets a further reading."""
+    """Put listings on the list.
+
+    One that is there already gets a further reading, and what changed is told.
+    """
     told = {"title": title, "asking": price_of(asking), "seller": seller, "url": url}
     given = {name: value for name, value in told.items() if value}
     listings, unread = _listings(paths)
@@ -57,7 +60,10 @@ def recheck(
     points: Points = None,
     file: File = None,
 ) -> None:
-    """Read the listings anew, from new saves or with today's lexicon, and tell what changed."""
+    """Read listings anew and tell what changed.
+
+    From new saves, or the kept words with today's lexicon.
+    """
     from auditor.watchlist.keeping import keep, reread
 
     listings, unread = _listings(paths or [])
@@ -96,7 +102,10 @@ def merge(
     points: Points = None,
     file: File = None,
 ) -> None:
-    """Make two numbers one listing: what was kept under the first becomes later readings of the second."""
+    """Make two numbers one listing.
+
+    What was kept under the first becomes later readings of the second.
+    """
     from auditor.watchlist import keeping
 
     if key == into:
