@@ -56,7 +56,7 @@ def missing(case: Case) -> int:
     if not case.claimed.mask or not others:
         return 0
     open_still = others
-    for item in (*case.book.evidence, *case.book.unheard):
+    for item in (*case.book.evidence, *case.book.unheard, *case.book.aside):
         open_still &= cells.whole(item.bearing.mask)
     return _share(case, open_still, others)
 

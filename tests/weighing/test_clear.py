@@ -55,3 +55,9 @@ def test_a_married_jacket_needs_no_clear_sentence():
     # book and jacket are told of apart, and a jacket of another printing is named with just such words
     found = weighed("point=misprint=heroin", "point=boards=blue", unclear=("jacket_price=10 USD",))
     assert "married jacket" in kinds(found)
+
+
+def test_a_satisfied_point_that_lays_another_aside_does_not_raise_what_is_missing():
+    before = weighed("printing=1", "point=boards=blue", unclear=("point=misprint=heron",))
+    after = weighed("printing=1", "point=boards=blue", "point=misprint=heroin", unclear=("point=misprint=heron",))
+    assert after.scores.missing <= before.scores.missing
