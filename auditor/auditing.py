@@ -14,12 +14,16 @@ from auditor.intake.rows import plain, price_words
 from auditor.knowledge.shelf import Shelf
 from auditor.reading import find_isbns, read
 from auditor.reports.flat import flat
-from auditor.values import Verdict
+from auditor.values import Claim, Verdict
 from auditor.weighing import weigh
 
 if TYPE_CHECKING:
     import pandas as pd
 
+    from auditor.knowledge.points import PointSet
+
+_COMMON = ("number line", "statement")  # features that books of one house and time share
+_ENOUGH = 2  # points that settle which work a listing speaks of
 _NOTHING = Verdict(work=None, claims=(), standing="unclaimed")
 
 
@@ -47,13 +51,23 @@ def audit_on(shelf: Shelf, text: str, title: str | None = None, asking: str | No
     """``audit`` with a shelf at hand; ``asking`` is an amount and an ISO currency, or an amount alone."""
     match = shelf.match(text, title, find_isbns(f"{title or ''}\n{text}"))
     work = shelf.sets[match.stem] if match else None
+    claims = read(text, work)
+    title_claims = read(title, work) if title else ()
     return weigh(
-        read(text, work),
+        claims,
         work,
         asking=asking,
-        title_claims=read(title, work) if title else (),
-        doubtful_work=match is not None and match.doubtful,
+        title_claims=title_claims,
+        doubtful_work=match is not None and match.doubtful and not _told_by_its_points(work, (*claims, *title_claims)),
     )
+
+
+def _told_by_its_points(work: PointSet | None, claims: Sequence[Claim]) -> bool:
+    """Whether what is told fits this work and hardly another of a like title: points of it, number lines and statements apart."""
+    if work is None:
+        return False
+    told = {c.value.partition("=")[0] for c in claims if c.feature == "point" and c.stance == "asserted" and c.clear}
+    return sum(work.point(name).feature not in _COMMON for name in told) >= _ENOUGH
 
 
 def audit_frame(

@@ -110,3 +110,21 @@ def test_the_whole_demo_in_one_frame():
 def test_an_unknown_name_is_told():
     with pytest.raises(AttributeError, match="no attribute 'appraise'"):
         auditor.appraise  # noqa: B018
+
+
+def test_points_settle_which_work_a_doubtful_title_is_of():
+    title = "The Ore Dock, a Novel of the Great Lakes"
+    bare = auditor.audit("First edition. Very good.", title, points=POINTS)
+    told = auditor.audit("First edition, gray cloth, harbor mater on page 61, $6.95 on the flap.", title, points=POINTS)
+    assert (bare.work, bare.doubtful_work) == ("ore-dock", True)
+    assert (told.work, told.doubtful_work) == ("ore-dock", False)
+
+
+def test_a_number_line_and_words_of_other_copies_settle_nothing():
+    title = "The Ore Dock, a Novel of the Great Lakes"
+    line = auditor.audit("Number line 10 9 8 7 6 5 4 3 2 1.", title, points=POINTS)
+    others = auditor.audit(
+        "Unlike later copies, which are in gray cloth with harbor mater mended and $6.95.", title, points=POINTS
+    )
+    assert line.doubtful_work
+    assert others.doubtful_work

@@ -10,6 +10,7 @@ from collections.abc import Iterator, Sequence
 from functools import cache
 
 from auditor.knowledge import lexicon
+from auditor.reading.othercopies import is_lot
 from auditor.reading.scene import Draft, Scene
 from auditor.reading.stance import QUESTION, Layers
 
@@ -19,8 +20,11 @@ _SENTENCE_ENDS = frozenset({".", "!", "?", "\n", "¶", ""})
 def mixed_clauses(scene: Scene, drafts: Sequence[Draft], laid: Layers) -> frozenset[int]:
     """The numbers of the clauses of which a claim may be of another copy, or of none.
 
-    Words that a point's claim is made of don't count as talk of others: "no later printing listed" is said of this copy.
+    In a lot every clause may be of another copy. Words that a point's claim is made of don't count as talk of others: "no later
+    printing listed" is said of this copy.
     """
+    if is_lot(scene):
+        return frozenset(range(len(scene.clauses)))
     own = bytearray(len(scene.words))
     for draft in drafts:
         if draft.feature == "point" and laid.elsewhere[draft.first] is None:
