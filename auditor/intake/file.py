@@ -64,13 +64,14 @@ class File:
             plain = _watched(plain, self.count)
         if not self.zipped:
             return plain
-        left = allowed(self.path)
+        own = self.path.stat().st_size
+        left = allowed(own)
 
         def seen(size: int) -> None:
             nonlocal left
             left -= size
             if left < 0:
-                raise ValueError(beyond(self.path))
+                raise ValueError(beyond(own))
 
         return _watched(cast(BinaryIO, gzip.GzipFile(fileobj=plain)), seen, plain)
 
@@ -101,11 +102,18 @@ def archive(path: Path) -> zipfile.ZipFile:
     except zipfile.BadZipFile as error:
         raise ValueError(f"is no sound .zip: {error}") from error
     # zipfile never yields more of a member than its directory says, so the directory is enough to go by.
-    size = sum(info.file_size for info in found.infolist())
-    if size > allowed(path):
+    try:
+        check(found, path.stat().st_size)
+    except ValueError:
         found.close()
-        raise ValueError(beyond(path))
+        raise
     return found
+
+
+def check(zipped: zipfile.ZipFile, size: int) -> None:
+    """Raises ValueError for an archive of ``size`` bytes that would unpack beyond the limits above."""
+    if sum(info.file_size for info in zipped.infolist()) > allowed(size):
+        raise ValueError(beyond(size))
 
 
 def _member(zipped: zipfile.ZipFile, name: str) -> BinaryIO:
@@ -125,14 +133,14 @@ def _watched(stream: BinaryIO, seen: Callable[[int], None], below: BinaryIO | No
     return cast(BinaryIO, io.BufferedReader(_Watched(stream, seen, below), 1 << 16))
 
 
-def allowed(path: Path) -> int:
-    """To how many bytes a packed file may unpack."""
-    return max(LARGEST_PACKED, MOST_TIMES * path.stat().st_size)
+def allowed(size: int) -> int:
+    """To how many bytes a packed file of ``size`` may unpack."""
+    return max(LARGEST_PACKED, MOST_TIMES * size)
 
 
-def beyond(path: Path) -> str:
+def beyond(size: int) -> str:
     return (
-        f"would unpack to more than {allowed(path) >> 20} MB, {MOST_TIMES} times its size, which tables and pages don't: not read"
+        f"would unpack to more than {allowed(size) >> 20} MB, {MOST_TIMES} times its size, which tables and pages don't: not read"
     )
 
 

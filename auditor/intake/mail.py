@@ -17,7 +17,7 @@ def read(file: File, columns: Mapping[str, str]) -> Iterator[Item]:
     """Yields the listings of the page in it, or else its plain text as one. Raises ValueError where there is neither."""
     message = email.message_from_bytes(file.read(), policy=policy.default)
     body = _body(message)
-    if body is None:
+    if body is None or not message.keys():
         raise ValueError("holds neither a page nor text: expected a saved page (.mhtml) or a mail (.eml)")
     data = _data(body)
     if body.get_content_type() == "text/html":

@@ -9,11 +9,11 @@ from xml.etree.ElementTree import ParseError
 
 from auditor.intake.cells import from_workbook, restored
 from auditor.intake.columns import recognise
-from auditor.intake.file import MOST_TIMES, File
+from auditor.intake.file import File, check
 from auditor.intake.item import Item, Note
 from auditor.intake.rows import Place, listing
 
-LARGEST = 1 << 30  # bytes that a workbook, which is a zip of XML, may unpack to; a million rows are some 500 MB
+MOST_SHARED = 256 << 20  # bytes; a workbook's shared words are held in memory whole
 
 
 def read(file: File, columns: Mapping[str, str]) -> Iterator[Item]:
@@ -54,14 +54,14 @@ def read(file: File, columns: Mapping[str, str]) -> Iterator[Item]:
 
 
 def _check(stream: BinaryIO) -> None:
-    """Raises ValueError where the workbook is none, or would unpack to more than any table does."""
+    """Raises ValueError where the workbook, which is a zip of XML, is none, or would unpack to more than any table does."""
     try:
-        infos = zipfile.ZipFile(stream).infolist()
+        zipped = zipfile.ZipFile(stream)
     except zipfile.BadZipFile as error:
         raise ValueError(f"is no sound workbook: {error}") from error
-    packed, size = sum(info.compress_size for info in infos), sum(info.file_size for info in infos)
-    if size > LARGEST or size > max(MOST_TIMES * packed, 64 << 20):
-        raise ValueError(f"would unpack to {size >> 20} MB, more than a workbook of its size holds: not read")
+    check(zipped, stream.seek(0, 2))
+    if any(info.file_size > MOST_SHARED for info in zipped.infolist() if "sharedStrings" in info.filename):
+        raise ValueError(f"holds more than {MOST_SHARED >> 20} MB of shared words: save it as .csv")
     stream.seek(0)
 
 

@@ -44,7 +44,12 @@ def joining(stream: BinaryIO) -> Iterator[Callable[[bytes], object]]:
             sheet.append([_words(sheet, value) if isinstance(value, str) else value for value in row])
             left -= 1
 
-    yield add
+    try:
+        yield add
+    except BaseException:
+        for each in book.worksheets:
+            each.close()
+        raise
     if sheet is None:
         book.create_sheet("listings").append(HEADS)
     book.save(stream)
