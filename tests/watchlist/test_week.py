@@ -1,4 +1,4 @@
-"""A collector's week, each step a process of its own, on a real file."""
+"""A collector's week on a real file, its main steps processes of their own."""
 
 import csv
 import json
@@ -12,26 +12,44 @@ from auditor.cli import app
 from tests.test_cli import DEMO, SCHEMA, auditor, errors, one_line, out
 
 
+def arguments_of(command, arguments, file):
+    points = [] if command in ("note", "decide", "drop") else ["--points", DEMO / "points"]
+    return [str(each) for each in ("watch", command, *arguments, *points, "--file", file)]
+
+
 @pytest.fixture
-def watch(tmp_path):
-    def run(command, *arguments, words="", code=0, **environment):
-        more = ["--points", DEMO / "points"] if command not in ("note", "decide", "drop") else []
-        done = auditor("watch", command, *arguments, *more, "--file", tmp_path / "list.sqlite", words=words, **environment)
-        assert done.returncode == code, errors(done)
-        return out(done) if code == 0 else errors(done)
+def process(tmp_path):
+    """Runs a command as a process of its own, as a user does."""
+
+    def run(command, *arguments, words=""):
+        done = auditor(*arguments_of(command, arguments, tmp_path / "list.sqlite"), words=words)
+        assert done.returncode == 0, errors(done)
+        return out(done)
 
     return run
 
 
-def test_a_week(watch, tmp_path):
+@pytest.fixture
+def watch(tmp_path):
+    """Runs a command in this process, on a real file, which is quicker; gives what it tells, or its errors where it fails."""
+
+    def run(command, *arguments, words="", code=0):
+        done = CliRunner().invoke(app, arguments_of(command, arguments, tmp_path / "list.sqlite"), input=words)
+        assert done.exit_code == code, done.stderr
+        return done.stdout if code == 0 else done.stderr
+
+    return run
+
+
+def test_a_week(process, watch, tmp_path):
     # Tuesday: twelve listings, one question asked, a note.
-    told = watch("add", DEMO / "watchlist.csv", "--on", "2025-09-02")
+    told = process("add", DEMO / "watchlist.csv", "--on", "2025-09-02")
     assert len(re.findall(r"^#\d+ added", told, re.M)) == 12
-    assert "asked: Copyright page" in watch("asked", 2, "--on", "2025-09-02")
-    watch("note", 2, "ask", "for the number line", "--on", "2025-09-02")
+    assert "asked: Copyright page" in process("asked", 2, "--on", "2025-09-02")
+    process("note", 2, "ask", "for the number line", "--on", "2025-09-02")
 
     # Thursday: what the shops' pages say now.
-    told = watch("recheck", DEMO / "listings.csv", "--on", "2025-09-04")
+    told = process("recheck", DEMO / "listings.csv", "--on", "2025-09-04")
     assert "#2 changed" in told
     assert "The price asked went from 450.00 USD to 425.00 USD (6% less)." in told
     assert "“replaced leaf”, put forward with doubt, was added." in told
@@ -39,12 +57,12 @@ def test_a_week(watch, tmp_path):
     assert "1 asked" in watch("list")
 
     # Saturday: the line was added to the page, and that answers the question.
-    told = one_line(watch("recheck", DEMO / "watchlist-later.csv", "--on", "2025-09-06"))
+    told = one_line(process("recheck", DEMO / "watchlist-later.csv", "--on", "2025-09-06"))
     assert "The number line “10 9 8 7 6 5 4 3 2 1” was added after you asked (copyright page)." in told
     assert "It now stands as supported; before, unproven." in told
-    watch("decide", 2, "buy", "--on", "2025-09-06")
+    process("decide", 2, "buy", "--on", "2025-09-06")
 
-    shown = one_line(watch("show", 2))
+    shown = one_line(process("show", 2))
     history = shown[shown.index("Its history") :]
     steps = [
         "Put on the list",
@@ -172,15 +190,19 @@ def test_the_list_lies_in_the_users_data_folder(tmp_path):
 def test_todays_knowledge_reads_the_kept_words_anew(tmp_path):
     points, more = tmp_path / "points", ["--file", tmp_path / "list.sqlite", "--points", tmp_path / "points"]
     points.mkdir()
+
+    def run(*arguments, words=""):
+        return one_line(CliRunner().invoke(app, ["watch", *map(str, (*arguments, *more))], input=words).stdout)
+
     known = (DEMO / "points" / "ore-dock.toml").read_text(encoding="utf-8")
     (points / "ore-dock.toml").write_text(known, encoding="utf-8")
-    auditor("watch", "add", "-", "--title", "The Ore Dock, Ilse Varnum", *more, words="First printing in gray cloth.")
+    run("add", "-", "--title", "The Ore Dock, Ilse Varnum", words="First printing in gray cloth.")
     for cloth, was, now in (("gray cloth", "1-2", "1"), ("black paper boards", "3-4", "2-4")):
         row = f'value = "{cloth}"\n  copies = ["trade:{was}"]'
         assert row in known
         known = known.replace(row, row.replace(was, now))
     (points / "ore-dock.toml").write_text(known, encoding="utf-8")
-    told = one_line(out(auditor("watch", "recheck", *more)))
+    told = run("recheck")
     assert "It now stands as supported; before, unproven." in told
     assert "The text changed" not in told
-    assert "Read anew, the words unchanged" in one_line(out(auditor("watch", "show", 1, *more)))
+    assert "Read anew, the words unchanged" in run("show", 1)

@@ -58,11 +58,11 @@ def export(
 ) -> None:
     """Write the list to files.
 
-    Tables and JSON lines hold history, questions, notes and decision too.
+    A .csv or .jsonl file holds history, questions, notes and decision too.
     """
     from auditor.watchlist.export import write
 
-    outs_of(outs)
+    outs_of(outs, "watch export")
     rows, shelf = rows_of(points, file)
     for path in outs:
         try:
