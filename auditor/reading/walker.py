@@ -50,6 +50,7 @@ class Walker:
         self._words = {name: spelled(() if name == self._left_out else row.words, {}) for name, row in self.lists.items()}
         self._plain = {name: frozenset(" ".join(spelling) for spelling in found) for name, found in self._words.items()}
         self._openings: dict[bool, Openings] = {True: {}, False: {}}
+        self._opened: dict[bool, dict[str, int]] = {True: {}, False: {}}  # by first word of an opener its forms
         self._aims: dict[str, int] = {}  # by first word of a target the forms that have it, a bit each
         self._aimless = 0  # the forms without a target
         for number, form in enumerate(self.forms.values()):
@@ -59,6 +60,7 @@ class Walker:
             found = self._openings[form.kind in CUE_KINDS]
             for word, phrases in one.openers.items():
                 found.setdefault(word, []).extend((phrase, one, bit) for phrase in phrases)
+                self._opened[form.kind in CUE_KINDS][word] = self._opened[form.kind in CUE_KINDS].get(word, 0) | bit
             for word in one.targets:
                 self._aims[word] = self._aims.get(word, 0) | bit
             self._aimless |= 0 if one.targets else bit
@@ -87,7 +89,7 @@ class Walker:
         """Cues of every kind that begin at these places: of those that overlap the leftmost, then the longest."""
         found: list[Phrase] = []
         behind = 0
-        for index in places:
+        for index in self._may_open(scene, places, cue=True):
             if index < behind:
                 continue
             best: tuple[Found, Row] | None = None
@@ -102,7 +104,7 @@ class Walker:
     def claims(self, scene: Scene, places: Iterable[int]) -> Iterator[Found]:
         """Forms that claim and begin at these places; of two of one form that overlap the first."""
         taken: dict[str, int] = {}
-        for index in places:
+        for index in self._may_open(scene, places, cue=False):
             for one, made in self._from(scene, index, self._openings[False]):
                 if taken.get(made.form.id, 0) <= index and not _inside_term(scene, index):
                     taken[made.form.id] = one.last
@@ -124,6 +126,18 @@ class Walker:
             if word[0].isdecimal():
                 forms[number] |= amounts
         return forms
+
+    def _may_open(self, scene: Scene, places: Iterable[int], *, cue: bool) -> Iterator[int]:
+        """The places with a form whose target may begin in their clause."""
+        opened, open_to, norm, clause_of = self._opened[cue], scene.once(self._open_to), scene.norm, scene.clause_of
+        amounts = opened.get("#amount", 0)
+        for index in places:
+            word = norm[index]
+            forms = opened.get(word, 0) | (amounts if word[0].isdecimal() else 0)
+            if word[-2:] == "'s":
+                forms |= opened.get(word[:-2], 0)
+            if forms & open_to[clause_of[index]]:
+                yield index
 
     def _from(self, scene: Scene, index: int, openings: Openings) -> Iterator[tuple[Found, Ready]]:
         """Forms that open at a word."""

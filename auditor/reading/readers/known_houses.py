@@ -76,6 +76,11 @@ def _trade() -> Names:
     return _by_first(names)
 
 
+def opens_trade_name(word: str) -> bool:
+    """Whether a name known in the trade may begin with a word."""
+    return word in _trade() or word.removesuffix("'s") in _trade()
+
+
 def upper(scene: Scene, index: int) -> bool:
     """Whether a word begins with a capital."""
     return scene.words.text[scene.words.start[index]].isupper()

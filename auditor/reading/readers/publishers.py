@@ -7,7 +7,16 @@ from collections.abc import Iterator
 
 from auditor.knowledge.points import PointSet
 from auditor.reading.readers.house_forms import formed, labelled, listed_house, placed_house
-from auditor.reading.readers.known_houses import Names, Span, listed, own_house, own_names, possessive, trade_house
+from auditor.reading.readers.known_houses import (
+    Names,
+    Span,
+    listed,
+    opens_trade_name,
+    own_house,
+    own_names,
+    possessive,
+    trade_house,
+)
 from auditor.reading.scene import Draft, Scene
 from auditor.reading.starts import Start
 
@@ -32,12 +41,13 @@ def read_publishers(scene: Scene, work: PointSet | None) -> Iterator[Draft]:
 
 
 _MARK = Start(lambda word: word in (":", ",") or word in listed("labels"))
+_NAME = Start(lambda word: opens_trade_name(word) or (word[0].isalpha() and word not in listed("no_house")))
 
 
 def _starts(scene: Scene, own: Names) -> list[int]:
-    """The words that a publisher may be told from: a label or a mark, a capital, one of the work's own names."""
-    text = scene.words.text
-    capitals = [index for index, start in enumerate(scene.words.start) if text[start].isupper()]
+    """The words that a publisher may be told from: a label or a mark, a name with a capital, one of the work's own."""
+    text, start = scene.words.text, scene.words.start
+    capitals = [index for index in scene.starting(_NAME) if text[start[index]].isupper()]
     named = [at for at, word in enumerate(scene.norm) if word in own or (word[-2:] == "'s" and word[:-2] in own)] if own else ()
     return sorted({*capitals, *scene.starting(_MARK), *named})
 

@@ -1,0 +1,1 @@
+"""Speed, reported and never asserted: ``python -m tests.bench.speed``."""
