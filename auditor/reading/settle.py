@@ -18,6 +18,7 @@ from auditor.reading.stance import QUESTION, Layers, resolve
 from auditor.values import Claim, Degree, Part, Stance, Trace
 
 _COUNTRIES = {"1 american", "1 british", "1 canadian", "1 english"}
+_BESIDE = 80  # characters between a point's words and the same told as a printing
 _DEGREES: tuple[Degree | None, ...] = ("slight", None, "heavy")
 _NEGATED = {"lacking", "none issued", "none"}
 
@@ -250,6 +251,12 @@ def _heavier(degree: Degree | None, other: Degree | None) -> bool:
     return _DEGREES.index(degree) > _DEGREES.index(other)
 
 
+def _told_as_point(claim: Claim, claims: list[Claim]) -> bool:
+    """ "No later printings listed" is the point where the set has a reading of it: "first published 1957, nothing after it"."""
+    beside = [point for point in claims if point.feature == "point" and abs(point.start - claim.start) < _BESIDE]
+    return any({"nothing", "later", "alone", "only"} & set(point.value.partition("=")[2].lower().split()) for point in beside)
+
+
 def _settled(claims: list[Claim]) -> list[Claim]:
     """The contract's rules about claims side by side."""
     said: dict[tuple[str, str], set[str]] = {}
@@ -260,6 +267,8 @@ def _settled(claims: list[Claim]) -> list[Claim]:
     lines = said.get(("number_line", "asserted"), set())
     kept = []
     for claim in claims:
+        if claim.key[:2] == ("printing", "later") and claim.stance in ("denied", "hedged") and _told_as_point(claim, claims):
+            continue
         if claim.feature == "edition" and claim.value == "1" and claim.stance in ("asserted", "hedged") and editions & _COUNTRIES:
             continue
         if (
@@ -274,7 +283,7 @@ def _settled(claims: list[Claim]) -> list[Claim]:
         if (
             claim.feature == "number_line"
             and claim.value in ("full",)
-            and any(v[:1].isdecimal() for v in lines)
+            and any(v[:1].isdecimal() or v.startswith("to ") for v in lines)
             and claim.stance == "asserted"
         ):
             continue

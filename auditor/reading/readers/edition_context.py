@@ -6,7 +6,7 @@ import re
 from dataclasses import dataclass
 
 from auditor.reading.othercopies import edition_words
-from auditor.reading.scene import roles
+from auditor.reading.scene import Scene, roles
 
 _WIDEST = 6  # words between an ordinal and its noun
 COUNTRIES = frozenset({"american", "british", "english", "canadian"})
@@ -142,7 +142,7 @@ def noun_behind(norm: list[str], first: int, number: int, index: int) -> Counted
         if word in words["qualifiers"]:
             found = words["qualifiers"][word]
             qualifier = found if qualifier is None or found != "trade" else qualifier
-        elif word not in words["fillers"]:
+        elif word not in words["fillers"] and not (word == "." and norm[at - 1] in words["short"]):
             return None
         at += 1
     return None
@@ -156,3 +156,12 @@ def _country(norm: list[str], at: int) -> tuple[str | None, int]:
             width = len(spelled)
             return country, width + (norm[at + width : at + width + 1] == ["."])
     return None, 0
+
+
+def in_story(scene: Scene, first: int, last: int) -> bool:
+    """ "The third edition of the evening paper", "the blurb promises a first edition hidden in the attic": no book for sale."""
+    norm, words = scene.norm, edition_words()
+    if norm[last : last + 1] == ["of"] and set(norm[last + 1 : last + 4]) & words["papers"]:
+        return True
+    before = norm[scene.clause(first).first : first]
+    return before[-1:] != [] and before[-1] in words["sought"] and bool(set(before) & words["plots"])

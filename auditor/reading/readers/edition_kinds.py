@@ -4,11 +4,12 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from dataclasses import replace
 
 from auditor.reading.othercopies import edition_words, jacket_before
 from auditor.reading.readers.edition_context import more_figures, noun_behind, of_jacket, ordinal
 from auditor.reading.scene import Draft, Scene
-from auditor.values import Part
+from auditor.values import Part, Stance
 
 
 def opens_kind(word: str) -> bool:
@@ -47,7 +48,10 @@ def _kind(scene: Scene, index: int, value: str) -> Iterator[Draft]:
     noun = words["nouns"].get(norm[at]) if at < len(norm) else None
     part: Part = "jacket" if of_jacket(norm, at + 1) or jacket_before(scene, index) else "book"
     before = norm[index - 1] if index else ""
-    if value == "later":
+    if value == "another":
+        if noun == "printing" and norm[at].endswith("s") and words["none"] & set(norm[max(0, index - 3) : index]):
+            yield drafted("printing", "later", index, at + 1, part, row="later")
+    elif value == "later":
         if noun in ("printing", "edition"):
             feature = noun
         elif norm[index + 1 : index + 2] in (["one"], ["ones"]) and before in ("a", "the", "some", "any"):
@@ -56,7 +60,7 @@ def _kind(scene: Scene, index: int, value: str) -> Iterator[Draft]:
             feature, at = "printing", index + 1
         else:
             return
-        yield drafted(feature, "later", index, at + 1, part, row="later")
+        yield replace(drafted(feature, "later", index, at + 1, part, row="later"), stance=_one_of(norm, index))
     elif value == "reprint":
         noted = (
             before in ("no", "any") and norm[index + 1 : index + 2] and norm[index + 1] in words["noted"]
@@ -72,16 +76,36 @@ def _kind(scene: Scene, index: int, value: str) -> Iterator[Draft]:
             noun == "edition"
             or (norm[max(0, index - 2) : index] == ["not", "a"] and _at_mark(norm, index + 1))
             or (at < len(norm) and norm[at] in ("reprint", "copy", "reissue"))
-            or (norm[index + 1 : index + 3] == ["of", "the"] and "first" in norm[index + 3 : index + 6])
+            or _of_a_work(norm, index)
         ):
             yield drafted("edition", "facsimile", index, min(at + 1, len(norm)), row="facsimile")
     elif before not in ("first", "1st") and (
         noun == "edition"
         or (value == "limited" and noun == "issue")
-        or (value in ("revised", "limited") and before in ("edition", "ed"))
+        or (value in ("revised", "limited") and _behind_edition(norm, index))
         or (value == "limited" and before in ("signed", "numbered") and _at_mark(norm, index + 1))
     ):
         yield drafted("edition", value, index, at + 1 if noun else index + 1, row=value)
+
+
+def _one_of(norm: list[str], index: int) -> Stance | None:
+    """ "One of the later impressions": this copy is one of them."""
+    return "asserted" if norm[max(0, index - 3) : index] == ["one", "of", "the"] else None
+
+
+def _of_a_work(norm: list[str], index: int) -> bool:
+    """ "A facsimile of the 1889 first edition", "of a county history of 1786": of a book, not of a map or a page in it."""
+    behind = norm[index + 1 : index + 10]
+    if behind[:1] != ["of"] or behind[1:2] not in (["a"], ["an"], ["the"]):
+        return False
+    thing = next((word for word in behind[2:] if word in edition_words()["copied"] | edition_words()["copied_part"]), None)
+    return thing is not None and thing in edition_words()["copied"]
+
+
+def _behind_edition(norm: list[str], index: int) -> bool:
+    """ "Second edition, revised", "edition limited"."""
+    before = norm[max(0, index - 2) : index]
+    return before[-1:] in (["edition"], ["ed"], ["edn"]) or before in (["edition", ","], ["ed", ","], ["edn", ","], ["ed", "."])
 
 
 def _at_mark(norm: list[str], index: int) -> bool:

@@ -9,12 +9,13 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import replace
 
-from auditor.reading.othercopies import edition_words, is_lot, jacket_before
+from auditor.reading.othercopies import edition_words, jacket_before
+from auditor.reading.readers.bare_ordinals import bare_ordinal
 from auditor.reading.readers.edition_context import (
     Counted,
     alternative,
     country_before,
-    is_year,
+    in_story,
     named_alone,
     noun_behind,
     of_jacket,
@@ -24,11 +25,12 @@ from auditor.reading.readers.edition_context import (
     wording,
 )
 from auditor.reading.readers.edition_kinds import drafted, opens_kind, without_ordinal
-from auditor.reading.scene import Draft, Scene, roles
+from auditor.reading.readers.edition_talk import last_told, told_in_talk
+from auditor.reading.scene import Draft, Scene
 from auditor.reading.starts import Start
 from auditor.values import Part
 
-_START = Start(lambda word: opens_ordinal(word) or opens_kind(word))
+_START = Start(lambda word: opens_ordinal(word) or opens_kind(word) or word == "last")
 
 
 def read_editions(scene: Scene) -> Iterator[Draft]:
@@ -40,6 +42,8 @@ def read_editions(scene: Scene) -> Iterator[Draft]:
         found = ordinal(scene.norm, index)
         if found is None:
             yield from without_ordinal(scene, index)
+            if scene.norm[index] == "last" and (told := last_told(scene, index)) is not None:
+                yield told
             continue
         drafts, behind = _counted(scene, index, *found)
         yield from drafts
@@ -47,6 +51,9 @@ def read_editions(scene: Scene) -> Iterator[Draft]:
 
 def _counted(scene: Scene, first: int, number: int, index: int) -> tuple[list[Draft], int]:
     """Drafts for an ordinal and all the nouns that it counts, and the word to read on from."""
+    told = told_in_talk(scene, first, number, index)
+    if told is not None:
+        return [told], max(told.last, index)
     counted = noun_behind(scene.norm, first, number, index)
     if counted is not None:
         return _drafts(scene, counted)
@@ -61,7 +68,7 @@ def _counted(scene: Scene, first: int, number: int, index: int) -> tuple[list[Dr
     pair = _pair(scene.norm, first, number, index)
     if pair is not None:
         return pair
-    return list(_bare(scene, first, number, index)), index
+    return list(bare_ordinal(scene, first, number, index)), index
 
 
 def _drafts(scene: Scene, found: Counted) -> tuple[list[Draft], int]:
@@ -70,32 +77,33 @@ def _drafts(scene: Scene, found: Counted) -> tuple[list[Draft], int]:
     noun = norm[found.at]
     if following[:1] and following[0] in words["not_behind"].get(found.noun, ()):
         return [], found.last
-    if found.noun == "issue" and following[:1] == ["of"] and following[1:2] and following[1] in ("the", "a", "his", "her"):
-        return [], found.last  # an issue of a magazine
+    jacket_behind = of_jacket(norm, found.last + (following[:1] == ["of"]))
+    magazine = found.noun == "issue" and following[:1] == ["of"] and following[1:2] and following[1] in ("the", "a", "his", "her")
+    if (magazine and not jacket_behind) or (found.noun == "edition" and in_story(scene, found.first, found.last)):
+        return [], found.last
     if (found.noun == "state" and noun == "states") or (found.noun == "issue" and noun == "issues"):
         return [], found.last
     if found.noun == "edition" and (only_quoted(norm, found.first) or wording(norm, found.first, found.last)):
         return [], found.last
     if found.noun == "edition" and found.number == 1 and found.qualifier is None:
-        found = replace(found, qualifier=country_before(norm, found.first))
+        english = following[:2] == ["in", "english"]
+        found = replace(found, qualifier="english" if english else country_before(norm, found.first))
     if found.noun == "thus" or (found.noun == "edition" and following[:1] == ["thus"]):
         last = found.last + (found.noun != "thus")
         return [drafted("edition", f"{found.number} thus", found.first, last)], last
     inside = norm[found.first : found.at]
-    jacket = (
-        noun.endswith("'s")
-        or "jacket" in inside
-        or "dj" in inside
-        or of_jacket(norm, found.last)
-        or jacket_before(scene, found.first)
-    )
+    jacket = noun.endswith("'s") or "jacket" in inside or "dj" in inside or jacket_behind or jacket_before(scene, found.first)
     if found.noun == "edition" and not jacket_before(scene, found.first):
         jacket = False
     part: Part = "jacket" if jacket else "book"
     drafts: list[Draft] = []
     if found.noun == "edition":
-        value = f"1 {found.qualifier}" if found.qualifier and found.number == 1 else str(found.number)
-        drafts.append(drafted("edition", value, found.first, found.last, part))
+        revised = bool({"revised", "rev"} & set(inside))
+        if not revised or found.number > 1:
+            value = f"1 {found.qualifier}" if found.qualifier and found.number == 1 else str(found.number)
+            drafts.append(drafted("edition", value, found.first, found.last, part))
+        if revised:
+            drafts.append(drafted("edition", "revised", found.first, found.last, part))
     elif found.noun == "printing":
         if found.qualifier and found.number == 1:
             drafts.append(drafted("edition", f"1 {found.qualifier}", found.first, found.last))
@@ -133,55 +141,3 @@ def _pair(norm: list[str], first: int, number: int, index: int) -> tuple[list[Dr
         return None
     last = other[1] + (norm[other[1] : other[1] + 1] != [] and norm[other[1]] in edition_words()["nouns"])
     return [drafted("edition", str(number), first, index), drafted("printing", str(other[0]), index + 1, last)], last
-
-
-def _bare(scene: Scene, first: int, number: int, index: int) -> Iterator[Draft]:
-    """An ordinal alone: "a first", "so not the first", "maybe a 3rd?", "the second has ...". Dropped where it claims nothing."""
-    if number > 1 and scene.once(is_lot):
-        return
-    norm, words = scene.norm, roles()
-    before = norm[first - 1] if first else ""
-    following = norm[index] if index < len(norm) else "."
-    if number == 1 and before in words["likely"] and not following[0].isalnum():
-        yield drafted("edition", "1", first, index, row="a first")  # "1923, probably first"
-        return
-    if number > 1 and before == "a" and norm[max(0, first - 2) : first - 1] and norm[first - 2] in words["before_fraction"]:
-        return  # "stained to about a third"
-    opens = before in ("a", "the", "trade", "american", "english", "british", "us", "uk", "genuine", "real") or is_year(before)
-    closes = not following[0].isalpha() or following in words["behind_bare_ordinal"] or following in words["edition_verbs"]
-    if (
-        not opens
-        or not closes
-        or following == "-"
-        or (following == "of" and not is_year(norm[index + 1] if index + 1 < len(norm) else ""))
-    ):
-        return
-    if is_year(before) and following in words["edition_verbs"]:
-        yield Draft(
-            "edition", str(number), first, index, "bare ordinal", part="book", stance="elsewhere"
-        )  # "the 1934 first is in blue"
-        return
-    if (
-        before in ("genuine", "real")
-        or (before == "a" and number == 1)
-        or before in ("trade", "american", "english", "british", "us", "uk")
-    ):
-        country = edition_words()["qualifiers"].get(before)
-        yield drafted("edition", f"1 {country}" if country not in (None, "trade") else "1", first, index, row="a first")
-        return
-    printing = number > 1 or any(
-        word in ("impression", "impressions", "printing", "printings", "line", "times", "reprinted")
-        for word in norm[max(0, first - 14) : first]
-    )
-    part: Part = "jacket" if jacket_before(scene, first) else "book"
-    sure = norm[max(0, first - 2) : first - 1] and norm[first - 2] in words["own_copy_openers"]
-    sure = sure or (norm[max(0, first - 2) : first - 1] == ["it"] and norm[first - 3] in edition_words()["making"])
-    feature = "edition" if not printing or is_year(before) else "printing"
-    yield drafted(
-        feature,
-        str(number),
-        first,
-        index,
-        part,
-        row="bare ordinal, said of this copy" if sure or before == "a" or part == "jacket" else "bare ordinal",
-    )
