@@ -56,8 +56,8 @@ class Support:
 
     def is_talk(self, field: Sequence[Word]) -> bool:
         """Whether a field names no book but talks of one: no capital in it but the first, the author's and the trade's."""
-        strange = [word for word in field if not _explained(word, self)]
-        if any(word.capital for word in strange if word is not field[0]):
+        strange = [at for at, word in enumerate(field) if not _explained(word, self)]
+        if any(field[at].capital for at in strange if at):
             return False
         return not strange or any(not word.capital for word in field)
 

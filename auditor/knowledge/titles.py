@@ -43,13 +43,17 @@ def words(text: str, most: int = 1_000) -> list[Word]:
         if between[:1] == "." and found and found[-1].capital:
             shortened = len(found[-1].norm) == 1 or found[-1].norm in shortening
             between = between[1:] if shortened else between
-        found.append(Word(fold(token), "" if between == " " else _gap(between), token[0].isupper() or token[0].isdigit()))
+        found.append(_word(token, between))
         if len(found) >= most:
             break
     return found
 
 
 @lru_cache(maxsize=50_000)
+def _word(token: str, between: str) -> Word:
+    return Word(fold(token), _gap(between), token[0].isupper() or token[0].isdigit())
+
+
 def fold(token: str) -> str:
     plain = unicodedata.normalize("NFKD", token) if not token.isascii() else token
     return re.sub(r"[\W_]", "", plain).lower()
@@ -88,7 +92,6 @@ def closes(word: Word) -> bool:
     return not _CLOSING.isdisjoint(word.gap)
 
 
-@lru_cache(maxsize=10_000)
 def _gap(between: str) -> str:
     if between == "-":
         return "-"

@@ -94,9 +94,8 @@ def _contest(texts: Iterator[Listing], shelf: Shelf, rival: Language | None) -> 
         rate = taken[name] / spent[name]
         print(f"  {name:24} {rate:8,.0f} a second {rate / bare:7.3f} of the tokenizer's")
     if len(by_turn) > 7:  # the first turns fill the caches
-        print(
-            f"  the last quarter costs {_mean(by_turn[-len(by_turn) // 4 :]) / _mean(by_turn[4 : len(by_turn) // 2]):.2f} of the second"
-        )
+        late, early = _mean(by_turn[-len(by_turn) // 4 :]), _mean(by_turn[len(by_turn) // 4 : len(by_turn) // 2])
+        print(f"  a listing of the last quarter costs {late / early:.2f} times one of the second")
 
 
 def _mean(values: Sequence[float]) -> float:

@@ -87,13 +87,17 @@ def tokens(norm: Sequence[str], first: int, last: int) -> list[Token]:
     while at < last:
         word = norm[at]
         one, phrases, formed = _entry(word)
+        if not phrases and not formed:
+            found.append((at, one))
+            at += 1
+            continue
         for phrase, key in phrases:
             if tuple(norm[at : at + len(phrase)]) == phrase and at + len(phrase) <= last:
                 found.append((at, key))
                 at += len(phrase)
                 break
         else:
-            if formed and (form := form_at(norm, at, last)) is not None:
+            if (form := form_at(norm, at, last)) is not None:
                 found.append((at, form[0]))
                 at = form[1]
                 continue
@@ -106,8 +110,9 @@ def tokens(norm: Sequence[str], first: int, last: int) -> list[Token]:
 
 @lru_cache(maxsize=100_000)
 def _entry(word: str) -> tuple[str, tuple[tuple[tuple[str, ...], str], ...], bool]:
-    """A word's stem, the phrases that begin with it, and whether a form may begin with it."""
-    return stem(word) if word[0].isalnum() else word, tuple(_phrases().get(word, ())), opens_form(word)
+    """A word's stem, the phrases that begin with it, and whether a form or a page's number may."""
+    one = stem(word) if word[0].isalnum() else word
+    return one, tuple(_phrases().get(word, ())), one.isdigit() or opens_form(word)
 
 
 def _of_page(norm: Sequence[str], at: int, first: int) -> bool:

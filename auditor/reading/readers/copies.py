@@ -200,9 +200,9 @@ def _linked(before: list[str], copied: bool) -> str | None:
     """The word before a number that tells what it counts, only links between."""
     words = counting("copies")
     for word in reversed(before):
-        if word in words["limits"] | words["runs"]:
+        if word in words["limits"] or word in words["runs"]:
             return word
-        if word not in words["links"] | words["marks"] and not (word in (",", "and") and copied):
+        if word not in words["links"] and word not in words["marks"] and not (word in (",", "and") and copied):
             return None
     return None
 
