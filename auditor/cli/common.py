@@ -66,14 +66,16 @@ def columns_of(pairs: list[str] | None) -> dict[str, str]:
     return columns
 
 
-def outs_of(out: list[Path] | None, option: str = "--out", kinds: Sequence[str] | None = None) -> list[Path]:
+def outs_of(
+    out: list[Path] | None, option: str = "--out", kinds: Sequence[str] | None = None, *, folders: bool = False
+) -> list[Path]:
     from auditor.reports.files import KNOWN
 
     kinds = kinds or KNOWN
     for path in out or ():
         if path.suffix.lower() not in kinds:
             wrong(f"{option} {path}: the suffix must tell the kind: {' or '.join(kinds)}")
-        if path.is_dir() or not path.resolve().parent.is_dir():
+        if (path.is_dir() and not folders) or not path.resolve().parent.is_dir():
             wrong(f"{option} {path}: {'is a folder' if path.is_dir() else 'its folder does not exist'}")
     return out or []
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from functools import partial
 from pathlib import Path
 from typing import Annotated
 
@@ -49,23 +50,31 @@ def scan(
         Path | None, typer.Option(metavar="FILE", help="Keep what could not be read, with place and reason: .csv or .jsonl.")
     ] = None,
     workers: Annotated[int, typer.Option(min=1, help="Processes that audit side by side.")] = 1,
+    cluster: Annotated[
+        str | None,
+        typer.Option(metavar="ADDRESS", help="Audit on this Dask cluster; each --out is then a folder of part files."),
+    ] = None,
     resume: Annotated[bool, typer.Option("--resume", help="Go on with the same scan where it was stopped.")] = False,
     fail_on: FailOn = None,
 ) -> None:
     """Audit many listings and print a table, the worst first."""
     kinds = kinds_of(fail_on)
     columns = columns_of(column)
-    outs = outs_of(out)
+    outs = outs_of(out, folders=bool(cluster))
     if rejects is not None:
         from auditor.reports.rejects import KINDS
 
-        outs_of([rejects], "--rejects", tuple(KINDS))
+        outs_of([rejects], "--rejects", tuple(KINDS), folders=bool(cluster))
     if resume and not outs and rejects is None:
         wrong("--resume: only a scan with --out can be taken up")
     from auditor.reports import overview, screen
-    from auditor.scan import CannotResume, Job, Part, WorkerLost
-    from auditor.scan import scan as run
+    from auditor.scan import CannotStart, Job, Part, ScanFailed
+    from auditor.scan import scan as run_here
 
+    if cluster:
+        from auditor.scan.cluster import scan_on
+
+    run = partial(scan_on, cluster) if cluster else run_here
     shelf, mistakes = open_shelf(points, authority)
     job = Job(paths, outs, rejects, points or (), authority, columns, workers, resume)
 
@@ -79,17 +88,14 @@ def scan(
 
         try:
             tally = run(job, shelf, heard, lambda plan: told.total(plan.size))
-        except CannotResume as error:
+        except CannotStart as error:
             wrong(str(error))
-        except (KeyboardInterrupt, WorkerLost, OSError) as error:
-            reason = (
-                "Stopped"
-                if isinstance(error, KeyboardInterrupt)
-                else "A worker process was ended from outside"
-                if isinstance(error, WorkerLost)
-                else f"{error.filename or job.files[0]}: {error.strerror}"
-            )
-            kept = "" if job.journal is None else " What is done is kept: the same command with --resume goes on from there."
+        except (KeyboardInterrupt, ScanFailed, OSError) as error:
+            if isinstance(error, OSError):
+                reason = f"{error.filename or job.files[0]}: {error.strerror}"
+            else:
+                reason = str(error) or "Stopped"
+            kept = "" if not job.files else " What is done is kept: the same command with --resume goes on from there."
             told.line(f"{reason}.{kept}")
             raise typer.Exit(STOPPED) from None
     overview.show(tally, screen.console(piped_width=160), str(rejects) if rejects else None)

@@ -66,7 +66,7 @@ def open_pieces(
     """
     left_out = {file.resolve() for file in leave_out}
     for path in paths:
-        for found in _found(path, left_out):
+        for found in find(path, left_out):
             yield from _opened(found, columns or {}, count) if isinstance(found, Path) else (found,)
 
 
@@ -74,7 +74,7 @@ def measure(paths: Sequence[Path], leave_out: Collection[Path] = ()) -> Iterator
     """(name, bytes, time of the last change in nanoseconds) of each file that would be read, without opening it."""
     left_out = {file.resolve() for file in leave_out}
     for path in paths:
-        for found in _found(path, left_out):
+        for found in find(path, left_out):
             if isinstance(found, Path) and found.exists():
                 told = found.stat()
                 yield str(found), told.st_size, told.st_mtime_ns
@@ -90,7 +90,7 @@ def read(file: File, columns: Mapping[str, str]) -> Iterator[Item]:
         yield Reject(file.name, "file", str(error))
 
 
-def _found(path: Path, left_out: Collection[Path]) -> Iterator[Path | Note | Reject]:
+def find(path: Path, left_out: Collection[Path] = ()) -> Iterator[Path | Note | Reject]:
     """The files of a path that are of a known kind, and what is to be told of the others."""
     if not path.is_dir():
         yield path

@@ -7,10 +7,22 @@ from functools import cache
 from pathlib import Path
 from typing import Any
 
+_chosen: Path | None = None
+
+
+def use(folder: Path) -> None:
+    """Takes the lexicon from another folder. Raises RuntimeError where one was read already: what it gave is remembered."""
+    global _chosen
+    if root.cache_info().currsize and root() != folder:
+        raise RuntimeError(f"the lexicon was read from {root()} already and can't be exchanged for {folder}")
+    _chosen = folder
+
 
 @cache
 def root() -> Path:
     """The lexicon's folder: inside the installed package, or beside it in a checkout. Raises FileNotFoundError if neither."""
+    if _chosen is not None:
+        return _chosen
     package = Path(__file__).resolve().parent.parent
     for folder in (package / "lexicon", package.parent / "lexicon"):
         if folder.is_dir():

@@ -14,6 +14,7 @@ from auditor.reports import rejects
 from auditor.reports.files import KINDS, PAGE, write_page
 from auditor.reports.tally import Tally
 from auditor.scan.chunk import Part, Wanted, chunks
+from auditor.scan.errors import CannotStart
 from auditor.scan.journal import Journal, opened
 from auditor.scan.plan import Plan, changed, plan
 from auditor.scan.workers import audited
@@ -21,10 +22,6 @@ from auditor.values import Reject
 from auditor.whole import whole
 
 Heard = Callable[[Part, int], None]
-
-
-class CannotResume(Exception):
-    """The journal that is there and the scan that is asked for don't go together; the message says how and what to do."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -59,7 +56,7 @@ class Job:
 def scan(job: Job, shelf: Shelf, heard: Heard, begun: Callable[[Plan], None] = lambda _: None) -> Tally:
     """Does the job; the shelf is that of its points. ``heard`` is told of each part and how many bytes were read till it.
 
-    Raises CannotResume, WorkerLost, OSError (a full disk); what is done by then stands in the journal. So it does after a kill
+    Raises CannotStart, ScanFailed, OSError (a full disk); what is done by then stands in the journal. So it does after a kill
     or an interrupt.
     """
     found = plan(job.paths, job.wanted, job.files)
@@ -104,14 +101,14 @@ def _taken_up(journal: Journal, found: Plan, job: Job) -> Iterator[Part]:
     differs = changed(journal.plan, found) if journal.plan is not None else []
     if journal.plan is not None and not differs:
         if not job.resume and next(journal.parts(), None):
-            raise CannotResume(
+            raise CannotStart(
                 f"an earlier scan for {job.files[0]} stopped part way: add --resume to go on with it, "
                 f"or delete {job.journal} to begin anew"
             )
         yield from journal.parts()
         return
     if job.resume and differs:
-        raise CannotResume(
+        raise CannotStart(
             f"--resume: {' and '.join(differs)} changed since the scan for {job.files[0]} stopped: "
             f"leave --resume out to begin anew"
         )

@@ -14,6 +14,7 @@ from concurrent.futures.process import BrokenProcessPool
 from auditor.knowledge.shelf import Shelf
 from auditor.reports.tally import Concern
 from auditor.scan.chunk import Chunk, Wanted, audit_chunk
+from auditor.scan.errors import ScanFailed
 
 _AHEAD = 3  # chunks a worker that are read or done before their turn: enough to keep all busy, little to hold
 
@@ -21,14 +22,13 @@ _shelf: Shelf
 _wanted: Wanted
 
 
-class WorkerLost(Exception):
-    """A worker process ended by itself."""
-
-
 def audited(
     chunks: Iterable[Chunk], shelf: Shelf, wanted: Wanted, workers: int, floor: Callable[[], Concern | None]
 ) -> Iterator[tuple[Chunk, bytes]]:
-    """Each chunk with its part as bytes, in order. ``floor`` is asked before each chunk. Raises WorkerLost."""
+    """Each chunk with its part as bytes, in order; ``floor`` is asked before each.
+
+    Raises ScanFailed where a worker is ended from outside.
+    """
     if workers == 1:
         yield from ((chunk, audit_chunk(chunk.items, shelf, wanted, floor()).to_bytes()) for chunk in chunks)
         return
@@ -44,7 +44,7 @@ def audited(
             first, future = waiting.popleft()
             yield first, future.result()
     except BrokenProcessPool as error:
-        raise WorkerLost from error
+        raise ScanFailed("A worker process was ended from outside") from error
     finally:
         pool.shutdown(wait=False, cancel_futures=True)
 
