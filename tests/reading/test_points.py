@@ -340,11 +340,11 @@ STANCES = [
     ("tale-of-peter-rabbit", '"wept big tears" on page 51, changed to "shed" from the fourth printing',
      {("p51-wept=wept big tears", "asserted"), ("p51-wept=shed big tears", "elsewhere")}),
     ("lantern-clerk", "From the third printing on the lettering is black.", {("lettering=lettered in black", "elsewhere")}),
+    ("harrow-lane", "This is the navy, lettered in gilt.", {("boards=navy boards, gilt lettering", "asserted")}),
 ]  # fmt: skip
 
 
 KNOWN = [
-    ("harrow-lane", "This is the navy, lettered in gilt.", {("boards=navy boards, gilt lettering", "asserted")}),
     ("harrow-lane", "Owner's rubber stamp to the rear board.", set()),
     ("harrow-lane", "The first impression had the purple top and this one doesn't.", {("topstain=purple", "elsewhere"), ("topstain=plain", "asserted")}),
     ("glass-orchard", "First Edition is stated, as it is on the second printing.", {("statement=First Edition stated", "asserted"), ("statement=First Edition stated", "elsewhere")}),

@@ -7,16 +7,17 @@ prepares a point set (``model``) once. ``match`` reads a clause, a ``sight`` of 
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterable, Iterator, Sequence
 
 from auditor.knowledge.points import PointSet
+from auditor.reading.points.aliases import heard_as
 from auditor.reading.points.figures import by_figures
 from auditor.reading.points.index import index_of
 from auditor.reading.points.lexis import NO, Token, colours, tokens
 from auditor.reading.points.match import drafts_of, stated
-from auditor.reading.points.model import Index
-from auditor.reading.points.sight import Found, Sight, asked, coloured, heard
-from auditor.reading.scene import Draft, Scene
+from auditor.reading.points.model import Index, Told
+from auditor.reading.points.sight import Found, Sight, asked, bare_colours, coloured, heard
+from auditor.reading.scene import Clause, Draft, Scene
 from auditor.reading.stance import Layers
 
 _BY_FIGURES = ("price", "number line")
@@ -37,19 +38,32 @@ def read_points(scene: Scene, work: PointSet, drafts: Sequence[Draft], laid: Lay
             numbers = set(range(len(index.points)))
         if not numbers:
             continue
-        plain = heard(line, laid)
-        shaded = not (colours() | NO).isdisjoint(plain)  # only then does a point's own noun matter
-        at: dict[frozenset[str], dict[str, list[int]]] = {}
-        sights = []
-        for number in sorted(numbers):
-            told = index.points[number]
-            if told.point.feature not in _BY_FIGURES:
-                if shaded and told.homes not in at:
-                    at[told.homes] = coloured(plain, line, told.homes)
-                sights.append(Sight(scene, laid, clause, line, told, told in index.alone, at.get(told.homes, plain)))
+        sights = list(_sights(scene, index, laid, clause, line, [index.points[number] for number in sorted(numbers)]))
         found = [(sight, stated(sight)) for sight in sights]
         for sight, readings in found:
             yield from drafts_of(sight, [one for one in readings if not _elsewhere_better(sight, one, found)])
+
+
+def _sights(
+    scene: Scene, index: Index, laid: Layers, clause: Clause, line: list[Token], points: Iterable[Told]
+) -> Iterator[Sight]:
+    """The clause as each point sees it; what points see alike is worked out once."""
+    plain = heard(line, laid)
+    shaded = not (colours() | NO).isdisjoint(plain)  # only then does a point's own noun matter
+    at: dict[frozenset[str], dict[str, list[int]]] = {}
+    for told in points:
+        if told.point.feature in _BY_FIGURES:
+            continue
+        own, soft = heard_as(line, told.aliases, told.pages), frozenset[int]()
+        if own != line:
+            seen = coloured(heard(own, laid), own, told.homes)
+            soft = frozenset(place for place, one in line if one in told.aliases)
+        else:
+            if shaded and told.homes not in at:
+                at[told.homes] = coloured(plain, line, told.homes)
+            seen = at.get(told.homes, plain)
+        seen = bare_colours(scene, clause, seen, index.only[told]) if shaded else seen
+        yield Sight(scene, laid, clause, own, told, told in index.alone, seen, index.only[told], soft)
 
 
 def _elsewhere_better(sight: Sight, one: Found, found: Sequence[tuple[Sight, list[Found]]]) -> bool:

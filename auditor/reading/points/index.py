@@ -7,6 +7,8 @@ from collections.abc import Iterable, Sequence
 
 from auditor.knowledge.english import right_words
 from auditor.knowledge.points import Point, PointSet, Reading
+from auditor.reading.points.aliases import aliases_of
+from auditor.reading.points.astray import NOTHING, Difference, difference
 from auditor.reading.points.features import features, statements
 from auditor.reading.points.lexis import NO, Token, colours, kind, tokens
 from auditor.reading.points.model import Index, Role, Said, Told, Way
@@ -37,7 +39,9 @@ def _build(work: PointSet) -> Index:
     told = tuple(_told(point, work) for point in work.points)
     touched: dict[str, set[int]] = {}
     for number, one in enumerate(told):
-        for key in _keys(one):
+        keys = set(_keys(one))
+        keys |= {alias for alias, needs in one.aliases.items() if not keys.isdisjoint(needs)}
+        for key in keys | {page.removeprefix("page") for page in one.pages if any(said.role for said in one.said)}:
             touched.setdefault(key, set()).add(number)
     misprints = [number for number, one in enumerate(told) if any(said.role == "wrong" for said in one.said)]
     kinds: dict[str, list[int]] = {}
@@ -53,8 +57,22 @@ def _build(work: PointSet) -> Index:
         for word in words(text).norm
         if _is_sure(word)
     }
-    keys = {key: frozenset(numbers) for key, numbers in touched.items()}
-    return Index(told, keys, frozenset(slips), frozenset(told[number] for number in alone))
+    ready = {key: frozenset(numbers) for key, numbers in touched.items()}
+    return Index(told, ready, frozenset(slips), frozenset(told[number] for number in alone), _only(told))
+
+
+def _only(told: Sequence[Told]) -> dict[Told, frozenset[str]]:
+    """For each point the words of its readings that no other point of the work uses and that its title doesn't."""
+    words = [
+        {need.split("@")[0] for said in one.said for way in said.ways for need in way.needs} | one.aliases.keys() for one in told
+    ]
+    own = [{need.split("@")[0] for said in one.said for need in said.own} for one in told]
+    others = [set().union(*(row for at, row in enumerate(words) if at != number)) for number in range(len(told))]
+    places = [set().union(*(other.place for other in told if other is not one)) for one in told]
+    return {
+        one: frozenset(own[number] - others[number] - places[number] - one.known - lexis()["generic"] - {"dropped", "replaced"})
+        for number, one in enumerate(told)
+    }
 
 
 def _keys(told: Told) -> Iterable[str]:
@@ -72,6 +90,8 @@ def _keys(told: Told) -> Iterable[str]:
                 yield from NO
     if any(said.role for said in told.said):
         yield from _SLIPS
+    yield from (told.change.lost | told.change.gained) - {"word", "letter"}
+    yield from (f"{letter}'s" for letter in told.change.doubled)
 
 
 def _told(point: Point, work: PointSet) -> Told:
@@ -115,7 +135,15 @@ def _told(point: Point, work: PointSet) -> Told:
         _slip_words(place, wordings),
         _place_words(place),
         frozenset(known),
+        aliases_of({need for row in ways for way in row for need in way.needs}, homes),
+        _change(said),
     )
+
+
+def _change(said: Sequence[Said]) -> Difference:
+    """What parts the slip from the right form, where the point has one of each."""
+    by_role = {one.role: one.reading.value for one in said}
+    return difference(by_role["wrong"], by_role["right"]) if len(said) == 2 and by_role.keys() == {"wrong", "right"} else NOTHING
 
 
 def _own(ways: Sequence[Sequence[Way]], number: int) -> frozenset[str]:
@@ -146,7 +174,9 @@ def _weight(need: str, sure: frozenset[str], known: set[str]) -> float:
         return 2.5
     if "@" in need:
         return 2.0 if need.endswith("@home") else 1.5
-    few = need[0] == "#" or need in lexis()["generic"] or need in known or (need.isdigit() and len(need) <= 2)
+    if need in lexis()["strong"] and need not in known:
+        return 1.5
+    few = need[0] == "#" or need in lexis()["generic"] or need in known or (need.isdigit() and int(need) <= 12)
     return 0.5 if few else 1.0
 
 
@@ -202,7 +232,7 @@ def _ways(
         said = {one for _, one in features(line, homes) if one[0].isalnum() or one[0] == "#"}
         of_slips = values is not None and bool(said & _SLIPS)
         lack = "#nolater" not in said and (any(one in lexis()["lacks"] for _, one in line) or line[-1][1] == "dropped")
-        lack = lack and (values is None or line[0][1] == "no")
+        lack = lack and (values is None or line[0][1] == "no" or line[-1][1] in ("no", "dropped"))
         dropped = set(skip) | NO | {"#so", "#nothing"} | (_SLIPS if values is not None else set())
         if "#nolater" in said:
             dropped |= {"later", "printing", "reprint", "date", "list", "says", "#state", "alone", "1"}
@@ -226,7 +256,7 @@ def _ways(
 def _is_lack(reading: Reading, ways: Sequence[Way], slip: bool) -> bool:
     opening = [one for _, one in _line(reading.value)]
     if slip:
-        return opening[0] == "no"
+        return opening[0] == "no" or opening[-1] in ("no", "dropped")
     return bool(ways) and bool(
         ways[0].lack or (opening and opening[0] in lexis()["lacks"]) or opening[-1:] == ["no"] or opening[-1:] == ["dropped"]
     )

@@ -5,6 +5,8 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 from functools import cache, lru_cache
 
+from auditor.knowledge.english import right_words
+from auditor.reading.points.cardinals import number_at, roman
 from auditor.reading.points.forms import form_at, opens_form
 from auditor.reading.points.table import lexis
 from auditor.reading.scene import roles
@@ -22,7 +24,7 @@ def _forms() -> dict[str, str]:
     forms = {form: key for key, listed in lexis()["synonyms"].items() for form in listed}
     for word, number in {**roles()["ordinals"], "next": 2}.items():
         forms.setdefault(word, f"{number}th")
-    for word, number in roles()["numbers"].items():
+    for word, number in lexis()["cardinals"].items():
         forms.setdefault(word, str(number))
     return forms | {f"{n}{end}": f"{n}th" for n in range(1, 51) for end in ("st", "nd", "rd", "th")}
 
@@ -67,9 +69,29 @@ def stem(word: str) -> str:
             and len(word) - len(ending) >= 3
             and not (ending in ("s", "es") and word.endswith(("ss", "us", "is")))
         ):
-            base = word[: -len(ending)]
-            return forms.get(base, base + ("y" if ending == "ies" else ""))
-    return word
+            base = _base(word, ending)
+            return forms.get(base, base)
+    return roman(word) or word
+
+
+def _base(word: str, ending: str) -> str:
+    """ "Edges" without its ending as "edge", "cropped" as "crop", "berries" as "berry"."""
+    base = word[: -len(ending)]
+    if ending == "ies":
+        return base + "y"
+    if ending not in ("es", "ed", "ing", "ings"):
+        return base
+    if ending == "es" and not base.endswith(("s", "x", "z", "ch", "sh")):
+        return base + "e"
+    if _is_known(base):
+        return base
+    if len(base) > 3 and base[-1] == base[-2] and base[-1] not in "lsz":
+        return base[:-1]
+    return base + "e" if _is_known(base + "e") else base
+
+
+def _is_known(word: str) -> bool:
+    return word in right_words() or word in _forms()
 
 
 def _shaded(base: str) -> str | None:
@@ -97,22 +119,21 @@ def tokens(norm: Sequence[str], first: int, last: int) -> list[Token]:
                 at += len(phrase)
                 break
         else:
-            if (form := form_at(norm, at, last)) is not None:
-                found.append((at, form[0]))
-                at = form[1]
-                continue
+            form = form_at(norm, at, last) or number_at(norm, at, last) if formed else None
+            one, behind = form or (one, at + 1)
             found.append((at, one))
             if one.isdigit() and _of_page(norm, at, first):
-                found.append((at, f"page{word}"))
-            at += 1
+                found.append((at, f"page{one}"))
+            at = behind
     return found
 
 
 @lru_cache(maxsize=100_000)
 def _entry(word: str) -> tuple[str, tuple[tuple[tuple[str, ...], str], ...], bool]:
-    """A word's stem, the phrases that begin with it, and whether a form or a page's number may."""
+    """A word's stem, the phrases that begin with it, and whether a form, a number in words or a page's number may."""
     one = stem(word) if word[0].isalnum() else word
-    return one, tuple(_phrases().get(word, ())), one.isdigit() or opens_form(word)
+    formed = one.isdigit() or opens_form(word) or word in lexis()["cardinals"]
+    return one, tuple(_phrases().get(word, ())), formed
 
 
 def _of_page(norm: Sequence[str], at: int, first: int) -> bool:

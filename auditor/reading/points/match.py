@@ -6,7 +6,7 @@ from collections.abc import Iterator
 from dataclasses import replace
 
 from auditor.reading.points.sight import Found, Sight, asked
-from auditor.reading.points.slips import by_slips, spoken_of, unopposed
+from auditor.reading.points.slips import by_letters, by_slips, spoken_of, unopposed
 from auditor.reading.points.table import lexis
 from auditor.reading.points.wordings import by_words
 from auditor.reading.scene import Draft
@@ -16,14 +16,15 @@ from auditor.values import Stance
 def stated(sight: Sight) -> list[Found]:
     """The readings of the point that the clause states, each by a word of its own there and not by its label's alone."""
     roles = list(by_slips(sight))
-    found = _settled([*roles, *unopposed(sight, by_words(sight), roles)])
+    words = unopposed(sight, by_words(sight), roles)
+    found = _settled([*roles, *words, *by_letters(sight, [*roles, *words])])
     return [one for one in found if max(one.own & one.places or one.places) >= sight.clause.first]
 
 
 def _settled(found: list[Found]) -> list[Found]:
     """Of readings that rest on the same words the one that explains more of them, or stands closer; none where that is open."""
     kept = []
-    lacking = {need for one in found if one.negative for way in one.said.ways for need in way.needs}
+    lacking = {need for one in found if one.negative and one.keys for way in one.said.ways for need in way.needs}
     for one in found:
         if not one.negative and one.keys and one.keys <= lacking:
             continue

@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from typing import Literal
 
 from auditor.knowledge.points import Point, Reading
+from auditor.reading.points.astray import Difference
 from auditor.reading.points.table import lexis
 
 Role = Literal["wrong", "right", ""]
@@ -60,6 +61,8 @@ class Told:
     slip_words: frozenset[str]  # beside which talk of a slip is of this point
     place: frozenset[str]
     known: frozenset[str]  # words of the title and the author's name: they may stand anywhere
+    aliases: dict[str, tuple[str, ...]]  # what else its words are called
+    change: Difference  # what parts the slip from the right form
 
     @property
     def lack(self) -> Said | None:
@@ -79,3 +82,4 @@ class Index:
     touched: dict[str, frozenset[int]]
     slips: frozenset[str]  # misprints as they stand, which the mending of typing slips must leave
     alone: frozenset[Told]  # points that are the only one of a kind ("the misprint")
+    only: dict[Told, frozenset[str]]  # a point's words that no other point has: colours without their noun

@@ -44,10 +44,12 @@ class Sight:
     told: Told
     alone: bool
     at: dict[str, list[int]]
+    only: frozenset[str] = frozenset()  # the point's words that no other point has
+    soft: frozenset[int] = frozenset()  # where a word only stands for one of the point's own
 
     def denied(self, place: int) -> bool:
         """Denied by the words before, or by the verb behind ("the advertisements have gone")."""
-        if self.laid.denial[place] is not None or self.in_denied_list(place) or self.left_out(place):
+        if self.laid.denial[place] is not None or self.in_denied_list(place) or self.left_out(place) or self.unsaid(place):
             return True
         norm, opens = self.scene.norm, place + 1
         while opens < self.clause.last and (norm[opens] == "of" or stem(norm[opens]) in self.told.weights):
@@ -96,6 +98,26 @@ class Sight:
                 return False
         return False
 
+    def unsaid(self, place: int) -> bool:
+        """ "No dedication", which a row of the lexicon may read in another sense; "the drummer isn't at his post"."""
+        norm, table = self.scene.norm, lexis()
+        if place > self.clause.first and norm[place - 1] in table["negated"] - {"any"}:
+            return True
+        opens = place + 1
+        while (
+            opens < self.clause.last
+            and opens - place <= 5
+            and (norm[opens] in table["of_the_noun"] or stem(norm[opens]) in self.told.weights)
+        ):
+            opens += 1
+        if norm[opens : opens + 1] and norm[opens] in table["not_there"]:
+            behind = norm[opens + 1 : self.clause.last]
+            while behind and behind[0] in table["adverbs"]:
+                behind = behind[1:]
+            faulty = any(phrase.row.kind == "term" for phrase in self.scene.between(opens + 1, opens + 6))
+            return not faulty and (not behind or not behind[0][0].isalnum() or behind[0] in table["seen"] | table["whereabouts"])
+        return False
+
     def in_denied_list(self, place: int) -> bool:
         """ "No medal, quote or price": the list runs over commas up to its "or", though its items are no claims elsewhere."""
         norm, first = self.scene.norm, max(self.clause.first, place - NEAR)
@@ -122,6 +144,15 @@ class Sight:
     def at_its_place(self) -> bool:
         """Whether the point's own place is named."""
         return any(one in self.told.place for _, one in self.line)
+
+    def shown(self, places: frozenset[int]) -> bool:
+        """Words that only this point has, put forward as what tells copies apart: "mine has the pipe", "the one with kites"."""
+        here = {one.split("@")[0] for at, one in self.line if at in places and at not in self.soft}
+        if here.isdisjoint(self.only):
+            return False
+        norm, first, last = self.scene.norm, min(places), max(places)
+        around = norm[max(self.clause.first, first - 6) : min(last + 5, self.clause.last)]
+        return not lexis()["telling_apart"].isdisjoint(around)
 
     def anchors(self, apart_from: frozenset[int], near: int) -> bool:
         """Whether the point's place or feature is named near a word, by another word."""
@@ -152,6 +183,24 @@ def heard(line: Sequence[Token], laid: Layers) -> dict[str, list[int]]:
         if one != "#nolater" or not any(laid.unchecked[place : place + 4]):
             at.setdefault(one, []).append(place)
     return at
+
+
+def bare_colours(scene: Scene, clause: Clause, at: dict[str, list[int]], only: frozenset[str]) -> dict[str, list[int]]:
+    """The same with colours without a noun as the point's, where no other point has them: "ours is blue", "the grey one"."""
+    table, norm = lexis(), scene.norm
+    merged = at
+    for colour in only & {one.removesuffix("@None") for one in at if one.endswith("@None")}:
+        for place in at[f"{colour}@None"]:
+            before = [word for word in norm[max(clause.first, place - 3) : place] if word not in table["shade_words"]]
+            behind = norm[place + 1] if place + 1 < clause.last else ""
+            opened = before[-1:] and (
+                before[-1] in table["copula_before"]
+                or (before[-1] in ("in", "the") and before[-2:-1] and before[-2] in table["issued_in"])
+            )
+            ends = not behind or not behind[0].isalnum() or behind in table["behind_colour"]
+            if (opened and ends) or (behind in table["ones"] and before[-1:] and before[-1] in table["articles"]):
+                merged = {**merged, f"{colour}@home": [*merged.get(f"{colour}@home", ()), place]}
+    return merged
 
 
 def coloured(at: dict[str, list[int]], line: Sequence[Token], homes: frozenset[str]) -> dict[str, list[int]]:

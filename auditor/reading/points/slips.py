@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 
+from auditor.reading.points.astray import fates
 from auditor.reading.points.sight import NEAR, Found, Sight
 from auditor.reading.points.table import lexis
 
@@ -51,6 +52,24 @@ def spoken_of(sight: Sight, place: int, *, by_itself: bool) -> bool:
     if own and min(own) <= NEAR:
         return not page or min(own) < min(page) or bool(told.pages)
     return by_itself and sight.alone and told.of_kind("misprint")
+
+
+def by_letters(sight: Sight, told_by_words: Sequence[Found]) -> Iterator[Found]:
+    """ "The surname has a single r", "the e is missing", where no words of a reading say it."""
+    by_role = {said.role: said for said in sight.told.said}
+    if not sight.told.change:
+        return
+    for place, is_right, denied in fates(sight.scene.norm, sight.clause.first, sight.clause.last, sight.told.change):
+        if _named_anywhere(sight, place) and not any(place in one.places for one in told_by_words):
+            yield Found(by_role["right" if is_right else "wrong"], frozenset({place}), 2, True, not denied)
+
+
+def _named_anywhere(sight: Sight, place: int) -> bool:
+    """Whether the clause names what the letter at ``place`` is astray in: its page, or where that isn't told its name."""
+    told, said = sight.told, {one for at, one in sight.line if at != place}
+    if any(one.startswith("page") and one != "page" for one in said) or not (told.slip_words - lexis()["generic"]):
+        return not told.pages.isdisjoint(said)
+    return not (told.slip_words | told.pages | told.place | {"spelled", "spelling", "spelt"}).isdisjoint(said)
 
 
 def unopposed(sight: Sight, found: list[Found], roles: list[Found]) -> list[Found]:

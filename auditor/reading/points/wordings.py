@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import KeysView
 
 from auditor.reading.points.model import Said, Told, Way
-from auditor.reading.points.sight import QUOTES, Found, Sight
+from auditor.reading.points.sight import NEAR, QUOTES, Found, Sight
 from auditor.reading.points.table import lexis
 
 _ENOUGH, _ENOUGH_ALONE = 0.5, 0.6  # the part of a way's telling words that will do; more where no other reading vies
@@ -62,12 +62,32 @@ def _judge(sight: Sight, said: Said, way: Way, have: dict[str, list[int]], denie
         )
     if not enough or (denied and not way.lack and told.of_kind("statement") and "#state" not in keys):
         return None
-    if denied and not said.lack and not way.lack and told.lack is not None:
+    if not _vouched(sight, said, have, places):
+        return None
+    if denied and not said.lack and not way.lack and told.lack is not None and _states_the_lack(sight, keys, places):
         return Found(told.lack, places, weight, full, True) if sight.governed(places) else None
     if denied and ((way.lack and not sight.governed(places)) or (not way.lack and not sight.layered(places))):
         return None
     own = frozenset(place for need in said.own & keys for place in have[need]) & places
     return Found(said, places, weight, full, way.lack or "#nolater" in keys, own, frozenset(keys))
+
+
+def _states_the_lack(sight: Sight, keys: KeysView[str], places: frozenset[int]) -> bool:
+    """ "No purple on the top" states that it is plain, "not purple on top" only denies the colour."""
+    if not any(need.endswith("@home") for need in keys) or not sight.layered(places):
+        return True
+    norm, first = sight.scene.norm, min(places)
+    return not lexis()["negated"].isdisjoint(norm[max(sight.clause.first, first - 4) : first])
+
+
+def _vouched(sight: Sight, said: Said, have: dict[str, list[int]], places: frozenset[int]) -> bool:
+    """Whether words that only stand for the reading's own do so here: beside one of its own, or at the point's place."""
+    own = {place: need for need in have.keys() & said.own or have.keys() for place in have[need] if place in places}
+    if not own.keys() <= sight.soft or any(need.endswith("@home") for need in own.values()):
+        return True
+    if any(place not in sight.soft and need in said.own for need, stands in have.items() for place in stands):
+        return True
+    return any(one in sight.told.place and at not in places and abs(at - min(places)) <= NEAR for at, one in sight.line)
 
 
 def _covers(told: Told, said: Said, way: Way, keys: KeysView[str]) -> bool:
@@ -94,7 +114,7 @@ def _strong_enough(sight: Sight, weight: float, places: frozenset[int], full: bo
         return True
     if sight.anchors(places, min(places)):
         return weight >= 1 or full
-    return False
+    return weight >= 1 and sight.shown(places)
 
 
 def _counted(sight: Sight, places: frozenset[int]) -> bool:
