@@ -8,8 +8,8 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import replace
 
-from auditor.reading.nouns import noun_of
-from auditor.reading.scene import Draft, Scene, roles
+from auditor.reading.readers.colours import faded
+from auditor.reading.scene import Draft, Scene
 from auditor.reading.walker import Found, carriers, spoken_claims, walker
 
 
@@ -17,12 +17,15 @@ def read_plainly(scene: Scene) -> Iterator[Draft]:
     """Drafts of all forms that claim."""
     turns = walker().words("turns")
     for found in spoken_claims(scene):
-        yield _draft(scene, found, turns)
+        draft = _draft(scene, found, turns)
+        told = faded(scene, draft) if draft.value == "fading" else draft
+        if told is not None:
+            yield told
 
 
 def _draft(scene: Scene, found: Found, turns: frozenset[str]) -> Draft:
     """The form's draft: a denial between its opener and its target turns it; a lack in its own words ("lacks", "absent") denies
-    nothing. Paper that has gone brown is tanned, by the contract, and not faded."""
+    nothing."""
     form, (first, last) = found.form, carriers(found)
     draft = Draft(form.feature or "", form.value or "", first, last, form.id, part=form.part, denied=form.denied)
     if form.carried_by != "all":
@@ -31,7 +34,4 @@ def _draft(scene: Scene, found: Found, turns: frozenset[str]) -> Draft:
         cue.row.kind == "denial" and (cue.first == first or cue.first >= found.target) for cue in scene.cues_between(first, last)
     )
     turned = not turns.isdisjoint(scene.norm[first + 1 : found.target])
-    draft = replace(draft, denied=form.denied != turned, negative=lack)
-    noun = noun_of(scene, draft, "asserted") if form.value == "fading" else None
-    paper = noun is not None and bool(roles()["paper"] & set(scene.norm[noun.first : noun.last]))
-    return replace(draft, value="tanning") if paper else draft
+    return replace(draft, denied=form.denied != turned, negative=lack)

@@ -8,14 +8,13 @@ from dataclasses import replace
 from auditor.reading.nouns import GOVERNED
 from auditor.reading.parts import both_parts
 from auditor.reading.phrases import Phrase
+from auditor.reading.readers.colours import by_cause, tanned
 from auditor.reading.readers.echoes import read_echoes
 from auditor.reading.readers.hands import owner_or_author, read_signature
 from auditor.reading.readers.plainly import read_plainly
 from auditor.reading.readers.quoted_hands import read_quoted_hands
 from auditor.reading.readers.silence import silent
-from auditor.reading.scene import Draft, Scene, roles
-
-_SPINES = {"spine panel", "spine", "spines", "backstrip", "spine-ends", "spine ends", "jacket spine", "dj spine"}
+from auditor.reading.scene import Draft, Scene
 
 
 def read_terms(scene: Scene) -> Iterator[Draft]:
@@ -60,7 +59,9 @@ def _term(scene: Scene, phrase: Phrase, feature: str, value: str) -> Iterator[Dr
     elif draft.part is None and both_parts(scene, phrase):
         yield from (replace(draft, part="book"), replace(draft, part="jacket"))
     else:
-        yield replace(draft, value="fading") if value == "tanning" and _of_spine(scene, phrase) else draft
+        told = tanned(scene, draft) if value == "tanning" else by_cause(scene, draft) if value == "fading" else draft
+        if told is not None:
+            yield told
 
 
 def _other_format(scene: Scene, phrase: Phrase) -> bool:
@@ -76,18 +77,3 @@ def _not_there(scene: Scene, index: int) -> bool:
     """ "Nan's name is NOT in it", "my name isn't inside": a denial behind the mark itself."""
     said = scene.norm[index : index + 2]
     return said[:1] in (["isn't"], ["isnt"], ["aren't"]) or said in (["is", "not"], ["are", "not"], ["is", "nowhere"])
-
-
-def _of_spine(scene: Scene, phrase: Phrase) -> bool:
-    """A toned or browned spine is `fading` by the contract: "toned at the spine", "spine of the latter a little toned"."""
-    first, last = scene.segment(phrase.first)
-    fillers = roles()["spine_links"] | roles()["degrees"]
-
-    def spine(noun: Phrase) -> bool:
-        return " ".join(scene.norm[noun.first : noun.last]) in _SPINES or scene.norm[noun.first] == "spine"
-
-    for noun in scene.between(first, phrase.first):
-        if spine(noun) and all(word in fillers for word in scene.norm[noun.last : phrase.first]):
-            return True
-    behind = (noun for noun in scene.between(phrase.last, last) if spine(noun))
-    return any(all(word in fillers for word in scene.norm[phrase.last : noun.first]) for noun in behind)
