@@ -3,11 +3,13 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Iterable, Mapping
+from collections.abc import Iterable, Mapping, Sequence
 from functools import cache
-from typing import NamedTuple
+from typing import Literal, NamedTuple
 
 from auditor.knowledge.lexicon import table
+
+_MANY, _LONG = 40, 60  # names, and letters of a name, that a message shows
 
 
 class Columns(NamedTuple):
@@ -29,7 +31,7 @@ def recognise(heads: Iterable[str], chosen: Mapping[str, str] | None = None) -> 
     for field, wanted in (chosen or {}).items():
         head = wanted if wanted in heads else by_key.get(key(wanted))
         if head is None:
-            said.append(f"no column {wanted!r} for {field} here; the columns are {', '.join(heads)}")
+            said.append(f"no column {wanted!r} for {field} here; the columns are {_told(heads)}")
         else:
             found[field] = head
     for field, names in _names().items():
@@ -45,6 +47,17 @@ def recognise(heads: Iterable[str], chosen: Mapping[str, str] | None = None) -> 
         recognised = ", ".join(f"{field} from column {found[field]}" for field in fields() if field in found)
         said.insert(0, recognised)
     return Columns(found, tuple(said))
+
+
+def nameless(heads: Sequence[str], thing: Literal["column", "key"] = "column") -> str:
+    """That no column or key holds words, in words: what there is, and how to tell which is meant."""
+    return f"no {thing} holds the text: the {thing}s are {_told(heads)}; name it with --column text={thing.upper()}"
+
+
+def _told(heads: Sequence[str]) -> str:
+    """The heads, of very many or very long ones the beginning."""
+    shown = ", ".join(head if len(head) <= _LONG else f"{head[:_LONG]}..." for head in heads[:_MANY])
+    return shown if len(heads) <= _MANY else f"{shown} and {len(heads) - _MANY:,} more"
 
 
 def fields() -> tuple[str, ...]:

@@ -9,7 +9,7 @@ from itertools import chain
 from typing import Literal, NamedTuple, TextIO
 
 from auditor.intake.cells import restored
-from auditor.intake.columns import recognise
+from auditor.intake.columns import nameless, recognise
 from auditor.intake.encoding import detect
 from auditor.intake.file import File
 from auditor.intake.item import Item, Note
@@ -18,6 +18,10 @@ from auditor.values import Reject
 
 _SAMPLE = 1 << 16
 _LONGEST_RECORD = 200_000  # characters; a quote that is never closed must not swallow the rest of the table
+
+_AGAIN = 50  # how many times what was read may be read again in search of a quotation mark's other one
+_TOO_LONG = f"is longer than {_LONGEST_RECORD:,} characters, as no listing is"
+_UNPAIRED = "a quotation mark opens a cell and is never closed, or stands inside one undoubled"
 
 
 class _Shape(NamedTuple):
@@ -29,11 +33,12 @@ class _Shape(NamedTuple):
 
 
 class _Record(NamedTuple):
-    """One record: its first physical line, its cells (None where it can't be read), and whether it was mended."""
+    """One record: its first physical line, its cells or the fault for which it can't be read, and whether it was mended."""
 
     line: int
     cells: list[str] | None
     mended: bool = False
+    fault: str = ""
 
 
 def read(opened: File, columns: Mapping[str, str]) -> Iterator[Item]:
@@ -52,7 +57,7 @@ def read(opened: File, columns: Mapping[str, str]) -> Iterator[Item]:
         heads = [head.removeprefix("\ufeff").strip() for head in heads]
         found, said = recognise(heads, columns)
         if not {"text", "title"} & found.keys():
-            raise ValueError(f"no column holds the text: the columns are {', '.join(heads)}; name it with --column text=COLUMN")
+            raise ValueError(nameless(heads))
         yield from (Note(file, words) for words in said)
         number = 0
         for record in records:
@@ -61,9 +66,7 @@ def read(opened: File, columns: Mapping[str, str]) -> Iterator[Item]:
             number += 1
             place = Place(file, f"row {number} (line {record.line})", f"{opened.stem}-{number}")
             if record.cells is None:
-                yield Reject(
-                    file, place.words, "a quotation mark opens a cell and is never closed, or stands inside one undoubled"
-                )
+                yield Reject(file, place.words, record.fault)
             elif any(cell.strip() for cell in record.cells[len(heads) :]):
                 found_cells = f"{len(record.cells)} cells under {len(heads)} column names"
                 yield Reject(file, place.words, f"{found_cells}: is a separator in the text not inside quotation marks?")
@@ -103,7 +106,7 @@ def _records(stream: TextIO, shape: _Shape) -> Iterator[_Record]:
         next(lines, None)
     ahead: deque[tuple[int, str]] = deque()
     taken: list[tuple[int, str]] = []
-    heads = 0
+    heads = behind = again = 0  # characters of the lines that are done with, and of those that were read once more
 
     def feed() -> Iterator[str]:
         size = 0
@@ -119,14 +122,22 @@ def _records(stream: TextIO, shape: _Shape) -> Iterator[_Record]:
             for cells in csv.reader(feed(), delimiter=shape.separator, quoting=shape.quoting, strict=True):
                 heads = heads or len(cells)
                 yield _Record(taken[0][0], cells)
+                behind += sum(len(line) for _, line in taken)
                 taken.clear()
             return
         except csv.Error:
             (number, line), *rest = taken
             ahead.extendleft(reversed(rest))
             taken.clear()
+            behind += len(line)
+            again += sum(len(line) for _, line in rest)
+            if again > _AGAIN * (behind + _LONGEST_RECORD):
+                raise ValueError(f"quotation marks don't pair, line after line: not read from line {number} on") from None
             mended = _mended(line, shape)
-            yield _Record(number, mended, True) if mended and len(mended) == heads else _Record(number, None)
+            if mended and len(mended) == heads:
+                yield _Record(number, mended, mended=True)
+            else:
+                yield _Record(number, None, fault=_TOO_LONG if len(line) > _LONGEST_RECORD else _UNPAIRED)
 
 
 def _mended(line: str, shape: _Shape) -> list[str] | None:

@@ -31,7 +31,7 @@ class File:
     @property
     def name(self) -> str:
         """As people are told: ``shop.zip/pages/1.html``."""
-        return str(self.path) if self.member is None else f"{self.path}/{self.member}"
+        return told(self.path) if self.member is None else f"{told(self.path)}/{told(self.member)}"
 
     @property
     def _inner(self) -> PurePosixPath:
@@ -41,7 +41,7 @@ class File:
     @property
     def stem(self) -> str:
         """What its listings are named by where they bring no id: ``shop`` of ``shop.csv.gz``."""
-        return self._inner.stem
+        return told(self._inner.stem)
 
     @property
     def suffix(self) -> str:
@@ -92,6 +92,11 @@ class File:
         if len(data) > LARGEST_WHOLE:
             raise ValueError(f"is larger than {LARGEST_WHOLE >> 20} MB: expected a table, or pages of their own")
         return data
+
+
+def told(path: Path | str) -> str:
+    """A path for people: bytes of a name that are no text, which Python keeps as lone surrogates, become question marks."""
+    return str(path).encode("utf-8", "replace").decode()
 
 
 @lru_cache(maxsize=1)  # the pages of one archive are opened one after the other

@@ -6,12 +6,14 @@ import json
 from collections.abc import Iterator, Mapping
 from typing import Any, NamedTuple
 
-from auditor.intake.columns import Columns, recognise
+from auditor.intake.columns import Columns, nameless, recognise
 from auditor.intake.encoding import decode, detect
 from auditor.intake.file import File
 from auditor.intake.item import Item, Note
 from auditor.intake.rows import Place, listing
 from auditor.values import Reject
+
+_FORMS = 1000  # sets of keys that are remembered
 
 
 class _Entry(NamedTuple):
@@ -71,11 +73,9 @@ def _array(text: str) -> Iterator[_Entry]:
 def _object(text: str) -> Iterator[_Entry]:
     try:
         value = json.loads(text)
-    except RecursionError as error:
-        raise ValueError(_told(error)) from error
-    except json.JSONDecodeError as error:
+    except (ValueError, RecursionError) as error:
         lines = [line for line in text.splitlines() if line.strip()]
-        if error.msg == "Extra data" and len(lines) > 1:  # an object a line, under the wrong suffix
+        if str(error).startswith("Extra data") and len(lines) > 1:  # an object a line, under the wrong suffix
             yield from (_parsed(f"line {number}", line) for number, line in enumerate(lines, 1))
             return
         raise ValueError(_told(error)) from error
@@ -95,7 +95,9 @@ def _parsed(words: str, line: str) -> _Entry:
 def _told(error: Exception) -> str:
     if isinstance(error, json.JSONDecodeError):
         return f"no valid JSON: {error.msg.lower()} (line {error.lineno}, column {error.colno})"
-    return "no valid JSON: nested too deep" if isinstance(error, RecursionError) else f"no valid JSON: {error}"
+    return (
+        f"no valid JSON: {'nested too deep' if isinstance(error, RecursionError) else 'a number in it has thousands of digits'}"
+    )
 
 
 def _past_blanks(text: str, at: int) -> int:
@@ -114,11 +116,11 @@ def _listings(file: File, entries: Iterator[_Entry], columns: Mapping[str, str])
             yield Reject(file.name, words, fault or f"expected an object, found {_kind(value)}")
             continue
         names = tuple(value)
+        if len(known) > _FORMS:
+            known.clear()
         found, said = known.get(names) or known.setdefault(names, recognise(names, columns))
         if not {"text", "title"} & found.keys():
-            yield Reject(
-                file.name, words, f"no key holds the text: the keys are {', '.join(names)}; name it with --column text=KEY"
-            )
+            yield Reject(file.name, words, nameless(names, "key"))
             continue
         yield from (Note(file.name, note) for note in said if note not in told)
         told.update(said)

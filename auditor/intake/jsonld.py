@@ -27,6 +27,7 @@ _WAYS: dict[str, Rank | None] = {
     "makesOffer": "listed",
 }
 _DEEPEST = 12
+_OFFERS = 100  # of one product that are looked at
 
 
 def products(tree: LexborHTMLParser) -> tuple[list[Product], list[str]]:
@@ -36,7 +37,7 @@ def products(tree: LexborHTMLParser) -> tuple[list[Product], list[str]]:
     scripts = [node for node in tree.css("script") if "ld+json" in (node.attributes.get("type") or "").lower()]
     for number, node in enumerate(scripts, 1):
         text = (
-            re.sub(r"^\s*(?:<!--|//\s*<!\[CDATA\[|<!\[CDATA\[)|(?:-->|//\s*\]\]>|\]\]>)\s*;?\s*$", "", node.text())
+            re.sub(r"^\s*(?:<!--|//\s*<!\[CDATA\[|<!\[CDATA\[)|(?:-->|//\s*+\]\]>|\]\]>)\s*+;?\s*+$", "", node.text())
             .strip()
             .rstrip(";")
         )
@@ -51,10 +52,8 @@ def products(tree: LexborHTMLParser) -> tuple[list[Product], list[str]]:
     named = {
         node["@id"]: node for block in blocks for node in _nodes(block) if isinstance(node.get("@id"), str) and len(node) > 1
     }
-    found: list[Product] = []
-    for block in blocks:
-        found.extend(_walk(block, "own", named, 0))
-    return found, said
+    seen: dict[tuple[int, Rank], object] = {}
+    return [product for block in blocks for product in _walk(block, "own", named, 0, seen)], said
 
 
 def _nodes(value: object, depth: int = 0) -> Iterator[dict[str, Any]]:
@@ -65,24 +64,30 @@ def _nodes(value: object, depth: int = 0) -> Iterator[dict[str, Any]]:
             yield from _nodes(part, depth + 1)
 
 
-def _walk(value: object, rank: Rank, named: Mapping[str, Any], depth: int) -> Iterator[Product]:
+def _walk(
+    value: object, rank: Rank, named: Mapping[str, Any], depth: int, seen: dict[tuple[int, Rank], object]
+) -> Iterator[Product]:
+    """``seen`` holds the nodes walked already, by rank: nodes that name one another would else be walked without end."""
     if depth > _DEEPEST:
         return
     if isinstance(value, list):
         for part in value:
-            yield from _walk(part, rank, named, depth + 1)
+            yield from _walk(part, rank, named, depth + 1, seen)
     elif isinstance(value, dict):
         node = _resolved(value, named)
+        if (id(node), rank) in seen:
+            return
+        seen[id(node), rank] = node
         if TYPES & {type_name(name) for name in _all(node.get("@type")) if isinstance(name, str)}:
             yield _product(node, rank, named)
         elif "itemOffered" in node:
             offer = {name: part for name, part in node.items() if name != "itemOffered"}
             offered = [_resolved(part, named) for part in _all(node["itemOffered"]) if isinstance(part, dict)]
-            yield from _walk([{"offers": offer, **part} for part in offered], rank, named, depth + 1)
+            yield from _walk([{"offers": offer, **part} for part in offered], rank, named, depth + 1, seen)
         else:
             for way, ranked in _WAYS.items():
                 if way in node:
-                    yield from _walk(node[way], "listed" if rank == "listed" else ranked or rank, named, depth + 1)
+                    yield from _walk(node[way], "listed" if rank == "listed" else ranked or rank, named, depth + 1, seen)
 
 
 def _resolved(node: dict[str, Any], named: Mapping[str, Any]) -> dict[str, Any]:
@@ -96,7 +101,7 @@ def _all(value: object) -> list[Any]:
 
 def _product(node: dict[str, Any], rank: Rank, named: Mapping[str, Any]) -> Product:
     offers = [_resolved(offer, named) for offer in _all(node.get("offers")) if isinstance(offer, dict)]
-    offers = [part for offer in offers for part in (_all(offer.get("offers")) or [offer]) if isinstance(part, dict)]
+    offers = [part for offer in offers for part in (_all(offer.get("offers")) or [offer]) if isinstance(part, dict)][:_OFFERS]
     price, currency = next((priced for offer in offers if (priced := _price(offer))[0]), (None, None))
     seller = next(
         (name for offer in [*offers, node] for role in ("seller", "offeredBy") if (name := _name(offer.get(role), named))), None

@@ -5,17 +5,28 @@ from __future__ import annotations
 import email
 import re
 from collections.abc import Iterator, Mapping
-from email import policy
 from email.message import EmailMessage
+from email.policy import EmailPolicy
+from typing import cast
 
 from auditor.intake import page, textfile
 from auditor.intake.file import File
 from auditor.intake.item import Item
 
+_LONGEST_HEAD = 4_000  # characters
+
+
+class _Policy(EmailPolicy):
+    """Heads are cut before they are parsed: parsing one takes its length squared."""
+
+    def header_source_parse(self, sourcelines: list[str]) -> tuple[str, str]:
+        name, value = super().header_source_parse(sourcelines)
+        return name, value[:_LONGEST_HEAD]
+
 
 def read(file: File, columns: Mapping[str, str]) -> Iterator[Item]:
     """Yields the listings of the page in it, or else its plain text as one. Raises ValueError where there is neither."""
-    message = email.message_from_bytes(file.read(), policy=policy.default)
+    message = cast(EmailMessage, email.message_from_bytes(file.read(), policy=_Policy()))
     body = _body(message)
     if body is None or not message.keys():
         raise ValueError("holds neither a page nor text: expected a saved page (.mhtml) or a mail (.eml)")

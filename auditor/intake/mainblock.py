@@ -3,23 +3,29 @@
 from __future__ import annotations
 
 import re
+from collections.abc import Sequence
 from functools import cache
 
 from selectolax.lexbor import LexborHTMLParser, LexborNode
 
-from auditor.intake.plaintext import hidden, of_node
+from auditor.intake.plaintext import hidden, is_deep, of_node
 from auditor.knowledge.lexicon import table
 
 _SILENT = ("script", "style", "noscript", "template", "iframe", "svg")
 _FURNITURE = ("nav", "header", "footer", "aside", "form", "dialog", "button", "select")
 _WRAPPERS = ("div", "form", "section", "table", "tbody", "tr", "td", "center")
 _ROLES = {"navigation", "banner", "complementary", "contentinfo", "dialog", "alertdialog", "search"}
+_TEASERS = 20  # a page with more shortened descriptions is a list, and has none of them in full
 _SHARE = 0.7  # a block holds the page if it holds this share of the words; common practice in text extraction
 
 
 def main_block(html: str) -> str | None:
     """The main text of a page, None where none of it speaks of a book for sale (rows of lexicon/pages.toml)."""
-    body = stripped(html).body
+    tree = LexborHTMLParser(html)
+    if tree.body is not None and is_deep(tree):
+        text = of_node(tree.body)
+        return text if _speaks_of_a_book(text) else None
+    body = stripped(tree).body
     if body is None:
         return None
     node = next(
@@ -34,22 +40,34 @@ def main_block(html: str) -> str | None:
     return text if _speaks_of_a_book(text) else None
 
 
-def fuller(html: str, beginning: str) -> str | None:
-    """The whole description, where product data give only its beginning and an ellipsis and the page has it in full."""
-    start = " ".join(re.sub(r"\s*(?:…|\.\.\.)\s*$", "", beginning).split())
-    if start == " ".join(beginning.split()) or len(start) < 30:
-        return None
-    holding = [
-        node
-        for node in stripped(html).css("p, div, section, article, td, span, dd")
-        if " ".join(of_node(node).split()).startswith(start)
-    ]
-    return max((of_node(node) for node in holding[-2:]), key=len, default=None)
-
-
-def stripped(html: str) -> LexborHTMLParser:
-    """The page without its furniture."""
+def fuller(html: str, beginnings: Sequence[str]) -> list[str | None]:
+    """For each description the whole of it, where product data give only its beginning and an ellipsis and the page has it in
+    full."""
+    starts = [_start(beginning) for beginning in beginnings]
+    if not any(starts) or len(starts) > _TEASERS:
+        return [None] * len(starts)
     tree = LexborHTMLParser(html)
+    nodes = [] if is_deep(tree) else stripped(tree).css("p, div, section, article, td, span, dd")
+    longest = max(map(len, starts))
+    blocks = [(node, _squeezed(node.text())[:longest]) for node in nodes]
+    holding = [[node for node, words in blocks if start and words.startswith(start)] for start in starts]
+    return [max((of_node(node) for node in found[-2:]), key=len, default=None) for found in holding]
+
+
+def _start(beginning: str) -> str:
+    """The words before an ellipsis, squeezed; none where there is no ellipsis, or too few words to know the whole by."""
+    words = beginning.rstrip()
+    cut = words.removesuffix("…").removesuffix("...")
+    return _squeezed(cut) if cut != words and len(" ".join(cut.split())) >= 30 else ""
+
+
+def _squeezed(text: str) -> str:
+    """The text without blanks, which product data and the page put differently."""
+    return "".join(text.split())
+
+
+def stripped(tree: LexborHTMLParser) -> LexborHTMLParser:
+    """The page without its furniture, which is taken out of it."""
     tree.strip_tags(list(_SILENT), recursive=True)
     if tree.body is None:
         return tree

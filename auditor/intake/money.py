@@ -10,6 +10,7 @@ from auditor.knowledge.lexicon import table
 
 _NUMBER = re.compile(r"\d{1,3}(?:[ '’]\d{3})+(?:[.,]\d+)*(?!\d)|\d+(?:[.,]\d+)*")
 _WEAK = "$"
+_SHOWN = 60  # characters of a price that a message shows
 
 
 def asking(text: str, currency: str | None = None) -> str | None:
@@ -34,6 +35,12 @@ def asking(text: str, currency: str | None = None) -> str | None:
         return None
     code = strong.pop() if strong else _column_code(currency) or ("USD" if said else None)
     return f"{amount:.2f} {code}" if code else f"{amount:.2f}"
+
+
+def unclear(price: str) -> str:
+    """That a price is left out, in words."""
+    shown = price.strip()
+    return f"the price {shown[:_SHOWN] + '...' if len(shown) > _SHOWN else shown!r} is no single clear amount and is left out"
 
 
 def _amount(number: str) -> Decimal | None:

@@ -10,12 +10,15 @@ from urllib.parse import urljoin
 
 from selectolax.lexbor import LexborHTMLParser
 
-from auditor.intake import jsonld, mainblock, microdata, money
+from auditor.intake import jsonld, mainblock, markup, microdata, money
 from auditor.intake.encoding import decode_page
 from auditor.intake.file import File
 from auditor.intake.item import Item, Note
+from auditor.intake.plaintext import DEEPEST, is_deep
 from auditor.intake.product import Product
 from auditor.values import Listing, Reject
+
+_MOST = 500  # things of one page that are looked at: each is compared with the others
 
 
 def read(file: File, columns: Mapping[str, str]) -> Iterator[Item]:
@@ -29,11 +32,19 @@ def of_bytes(data: bytes, source: str, stem: str, address: str = "") -> Iterator
     html, said = decode_page(data)
     if said:
         yield Note(source, said)
+    if wrong := markup.fault(html):
+        raise ValueError(wrong)
     tree = LexborHTMLParser(html)
     named, notes = jsonld.products(tree)
     yield from (Note(source, note) for note in notes)
     at = _address(tree, html, address)
-    found = _chosen(named + microdata.products(tree), tree, at)
+    if is_deep(tree):
+        yield Note(source, f"nested deeper than {DEEPEST} elements: only its words and product data blocks are read")
+    else:
+        named += microdata.products(tree)
+    if len(named) > _MOST:
+        yield Reject(source, f"things {_MOST + 1} to {len(named)}", f"beyond the {_MOST} things that are read of one page")
+    found = _chosen(named[:_MOST], tree, at)
     graph = microdata.open_graph(tree)
     if len(found) == 1 and graph and (graph.rank == "main" or _same_words(graph.name, found[0].name)):
         found = [found[0].filled(replace(graph, text=None))]
@@ -43,19 +54,19 @@ def of_bytes(data: bytes, source: str, stem: str, address: str = "") -> Iterator
     if not found:
         yield Reject(source, "page", "no listing found: no schema.org product on it, and its main text speaks of no book")
         return
-    for number, product in enumerate(found, 1):
+    wholes = mainblock.fuller(html, [product.text or "" for product in found])
+    for number, (product, whole) in enumerate(zip(found, wholes, strict=True), 1):
         # One listing goes by the name of its file, several by their own numbers.
         name = stem if len(found) == 1 else product.id or f"{stem}-{number}"
-        yield from _listing(product, html, source, name, at)
+        yield from _listing(product, whole, source, name, at)
 
 
-def _listing(product: Product, html: str, source: str, name: str, address: str | None) -> Iterator[Item]:
+def _listing(product: Product, whole: str | None, source: str, name: str, address: str | None) -> Iterator[Item]:
     price = product.price
     asking = money.asking(price, product.currency) if price else None
     if price and asking is None:
-        yield Note(source, f"the price {price!r} is no single clear amount and is left out")
+        yield Note(source, money.unclear(price))
     text = product.text or ""
-    whole = mainblock.fuller(html, text) if text else None
     where = "main block of text" if product.via == "words" else f"{product.via}{', in full from the page' if whole else ''}"
     yield Note(
         source,

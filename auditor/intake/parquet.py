@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping
 from decimal import Decimal
 
-from auditor.intake.columns import recognise
+from auditor.intake.columns import nameless, recognise
 from auditor.intake.file import File
 from auditor.intake.item import Item, Note
 from auditor.intake.rows import Place, listing
@@ -25,9 +25,7 @@ def read(file: File, columns: Mapping[str, str]) -> Iterator[Item]:
             heads = table.schema_arrow.names
             found, said = recognise(heads, columns)
             if not {"text", "title"} & found.keys():
-                raise ValueError(
-                    f"no column holds the text: the columns are {', '.join(heads)}; name it with --column text=COLUMN"
-                )
+                raise ValueError(nameless(heads))
             yield from (Note(file.name, words) for words in said)
             number = 0
             for batch in table.iter_batches(_ROWS, columns=list(found.values())):

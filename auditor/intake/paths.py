@@ -11,8 +11,9 @@ from pathlib import Path
 from typing import NamedTuple
 
 from auditor.intake import delimited, jsonfile, mail, packed, page, parquet, sheets, textfile
-from auditor.intake.file import File
+from auditor.intake.file import File, told
 from auditor.intake.item import Item, Note
+from auditor.intake.longest import cut
 from auditor.intake.unique import uniquely_named
 from auditor.values import Reject
 
@@ -64,7 +65,7 @@ def open_pieces(
 
     ``count`` is told how many bytes of the paths were read, or handed out.
     """
-    left_out = {file.resolve() for file in leave_out}
+    left_out = {os.path.realpath(file) for file in leave_out}
     for path in paths:
         for found in find(path, left_out):
             yield from _opened(found, columns or {}, count) if isinstance(found, Path) else (found,)
@@ -72,25 +73,25 @@ def open_pieces(
 
 def measure(paths: Sequence[Path], leave_out: Collection[Path] = ()) -> Iterator[tuple[str, int, int]]:
     """(name, bytes, time of the last change in nanoseconds) of each file that would be read, without opening it."""
-    left_out = {file.resolve() for file in leave_out}
+    left_out = {os.path.realpath(file) for file in leave_out}
     for path in paths:
         for found in find(path, left_out):
             if isinstance(found, Path) and found.exists():
-                told = found.stat()
-                yield str(found), told.st_size, told.st_mtime_ns
+                facts = found.stat()
+                yield told(found), facts.st_size, facts.st_mtime_ns
 
 
 def read(file: File, columns: Mapping[str, str]) -> Iterator[Item]:
     """What one file of a known kind holds. A fault of the file is a reject, after what was read before it."""
     try:
-        yield from uniquely_named(KINDS[file.suffix].read(file, columns))
+        yield from uniquely_named(cut(KINDS[file.suffix].read(file, columns)))
     except OSError as error:
         yield Reject(file.name, "file", f"could not be opened: {error.strerror or error}")
     except ValueError as error:
         yield Reject(file.name, "file", str(error))
 
 
-def find(path: Path, left_out: Collection[Path] = ()) -> Iterator[Path | Note | Reject]:
+def find(path: Path, left_out: Collection[str] = ()) -> Iterator[Path | Note | Reject]:
     """The files of a path that are of a known kind, and what is to be told of the others."""
     if not path.is_dir():
         yield path
@@ -101,14 +102,14 @@ def find(path: Path, left_out: Collection[Path] = ()) -> Iterator[Path | Note | 
     for file in _files(path, closed):
         if file.suffix.lower() not in KNOWN:
             skipped[file.suffix.lower() or file.name] += 1
-        elif file.resolve() not in left_out:
+        elif os.path.realpath(file) not in left_out:
             read += 1
             yield file
     if skipped:
-        yield Note(str(path), _skipped(skipped))
-    yield from (Reject(str(path), str(error.filename), f"could not be opened: {error.strerror}") for error in closed)
+        yield Note(told(path), _skipped(skipped))
+    yield from (Reject(told(path), told(error.filename), f"could not be opened: {error.strerror}") for error in closed)
     if not read:
-        yield Reject(str(path), "folder", f"holds no file of a known kind: expected {', '.join(KNOWN)}")
+        yield Reject(told(path), "folder", f"holds no file of a known kind: expected {', '.join(KNOWN)}")
 
 
 def _files(folder: Path, closed: list[OSError]) -> Iterator[Path]:
@@ -125,8 +126,10 @@ def _files(folder: Path, closed: list[OSError]) -> Iterator[Path]:
 
 def _opened(path: Path, columns: Mapping[str, str], count: Callable[[int], None] | None = None) -> Iterator[Item | File]:
     """What one file, plain or packed, holds; what is packed and of no known kind is counted."""
-    if not path.exists():
-        yield Reject(str(path), "file", "no such file or folder")
+    if not path.is_file():
+        # A pipe or a device would keep a reader waiting for ever.
+        reason = "is neither a file nor a folder: not read" if path.exists() else "no such file or folder"
+        yield Reject(told(path), "file", reason)
         return
     skipped: Counter[str] = Counter()
     read_any = False
@@ -144,15 +147,15 @@ def _opened(path: Path, columns: Mapping[str, str], count: Callable[[int], None]
                 if count and file.member is None:
                     count(path.stat().st_size)
     except OSError as error:
-        yield Reject(str(path), "file", f"could not be opened: {error.strerror or error}")
+        yield Reject(told(path), "file", f"could not be opened: {error.strerror or error}")
     except ValueError as error:
-        yield Reject(str(path), "file", str(error))
+        yield Reject(told(path), "file", str(error))
     else:
         if not read_any:
             suffix = ", ".join(skipped) or "an empty archive"
-            yield Reject(str(path), "file", f"{suffix} is no known kind: expected {', '.join(KNOWN)}")
+            yield Reject(told(path), "file", f"{suffix} is no known kind: expected {', '.join(KNOWN)}")
         elif skipped:
-            yield Note(str(path), _skipped(skipped))
+            yield Note(told(path), _skipped(skipped))
 
 
 def _skipped(skipped: Counter[str]) -> str:
@@ -168,7 +171,7 @@ def open_one(file: str) -> Iterator[Item]:
         return
     try:
         data = sys.stdin.buffer.read() if file == "-" else path.read_bytes()
-        yield from of_bytes(data, "standard input" if file == "-" else file, "stdin" if file == "-" else path.stem)
+        yield from cut(of_bytes(data, "standard input" if file == "-" else file, "stdin" if file == "-" else path.stem))
     except OSError as error:
         yield Reject(file, "file", f"could not be opened: {error.strerror or error}")
     except ValueError as error:

@@ -8,22 +8,32 @@ from collections.abc import Iterator
 
 from selectolax.lexbor import LexborHTMLParser, LexborNode
 
+from auditor.intake import markup
+
 _SILENT = {"script", "style", "template", "noscript", "head", "iframe", "svg", "button", "select", "object"}
 _BLOCK = {
     *("address", "article", "aside", "blockquote", "body", "center", "dd", "details", "div", "dl", "dt", "fieldset", "figure"),
     *("figcaption", "footer", "form", "h1", "h2", "h3", "h4", "h5", "h6", "header", "hr", "li", "main", "nav", "ol", "section"),
     *("summary", "table", "tbody", "thead", "tr", "ul"),
 }
+DEEPEST = 256  # elements; browsers stop at 512. Looking through a page costs its length times its depth
 _SPACED = {"p", "pre", "textarea"}
 _EDGE, _GAP = "\v", "\f"  # where a block begins or ends; where a paragraph does
 _NAMES = "p|br|div|span|b|i|u|em|strong|small|font|center|a|ul|ol|li|h[1-6]|table|tr|td|th|hr|sup|sub|pre"
 _TAG = re.compile(rf"</?(?:{_NAMES})(?:\s+[\w-]+\s*=[^<>]*)?\s*/?>", re.I)
 
 
+def is_deep(tree: LexborHTMLParser) -> bool:
+    """Whether a page nests deeper than any that a browser shows as it stands."""
+    return tree.css_first(" > ".join("*" * DEEPEST)) is not None
+
+
 def plain(text: str) -> str:
     """A description that may hold HTML, or HTML escaped once more, as plain text. Text without either comes back as it is."""
     for _ in range(2):
         if _TAG.search(text):
+            if markup.fault(text):
+                break
             body = LexborHTMLParser(text).body
             return of_node(body) if body else ""
         if not re.search(r"&(?:#\d+|#x[\da-f]+|[a-z]+\d*);", text, re.I):

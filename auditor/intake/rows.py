@@ -37,7 +37,7 @@ def listing(cells: Mapping[str, Any], heads: Mapping[str, str], place: Place) ->
         price = price_words(value)
     asking = money.asking(price, currency or _currency_in(heads.get("asking", ""))) if price and price.strip() else None
     if price and price.strip() and asking is None:
-        yield Note(place.file, f"{place.words}: the price {price.strip()!r} is no single clear amount and is left out")
+        yield Note(place.file, f"{place.words}: {money.unclear(price)}")
     yield Listing(
         id=(told.get("id") or "").strip() or place.id,
         text=text or "",

@@ -8,7 +8,7 @@ from typing import BinaryIO
 from xml.etree.ElementTree import ParseError
 
 from auditor.intake.cells import from_workbook, restored
-from auditor.intake.columns import recognise
+from auditor.intake.columns import nameless, recognise
 from auditor.intake.file import File, check
 from auditor.intake.item import Item, Note
 from auditor.intake.rows import Place, listing
@@ -50,7 +50,7 @@ def read(file: File, columns: Mapping[str, str]) -> Iterator[Item]:
         except (InvalidFileException, zipfile.BadZipFile, ParseError, KeyError, TypeError, AttributeError, IndexError) as error:
             raise ValueError(f"is no sound workbook: {error}") from error
     if not known:
-        raise ValueError(f"no column holds the text: the columns are {', '.join(heads)}; name it with --column text=COLUMN")
+        raise ValueError(nameless(heads))
 
 
 def _check(stream: BinaryIO) -> None:
