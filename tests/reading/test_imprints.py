@@ -5,6 +5,17 @@ import pytest
 from tests.reading.claimed import claimed, said
 
 PUBLISHERS = [
+    ("Put out by Harrow & Pike in 1962.", "Harrow & Pike"),
+    ("Harrow & Pike put it out in 1962.", "Harrow & Pike"),
+    ("Gledhill published it in 1953.", "Gledhill"),
+    ("From the house of Merlewood, 1931.", "Merlewood"),
+    ("Brought out by the Tamarack Press of Duluth in 1949.", "Tamarack Press"),
+    ("Pubd by Orme, Fagg & Sons of Paternoster Row", "Orme, Fagg & Sons"),
+    ("PUBLISHER = COPPERKETTLE BOOKS", "COPPERKETTLE BOOKS"),
+    ("Under the Otter & Vane imprint.", "Otter & Vane"),
+    ("From the Lanternlight list, 1991.", "Lanternlight"),
+    ("Printed for the Fellside Book Club, 1954.", "Fellside Book Club"),
+    ("its a Penny Lamp paperback number 214", "Penny Lamp"),
     ("Harrow & Pike, 1962. First edition.", "Harrow & Pike"),
     ("HARROW & PIKE 1962 FIRST EDITION", "HARROW & PIKE"),
     ("Harrow &amp; Pike, 1962.", "Harrow & Pike"),
@@ -29,6 +40,11 @@ PUBLISHERS = [
     ("Harrow & Pike / 1962 / blue cloth", "Harrow & Pike"),
 ]
 YEARS = [
+    ("title page MDCCCLXXXIV so properly old", "1884"),
+    ("Title page 1884.", "1884"),
+    ("First came out in 1949; this one rolled off the press in 1957.", "1957"),
+    ("1st published Sept 1966, rpt. Nov 1966, rpt. Feb 1967 (this).", "1967"),
+    ("A seaside guide of 1937.", "1937"),
     ("Harrow & Pike, 1962.", "1962"),
     ("First published 1962.", "1962"),
     ("First edition, 1962, blue cloth.", "1962"),
@@ -134,3 +150,24 @@ def test_years_of_other_things(text):
 
 def test_first_published_and_reprinted():
     assert claimed("It says first published 1949 but then also Reprinted 1955 under it.", "year") == set()
+
+
+@pytest.mark.parametrize("text", ["Somewhere around 1937?", "Title page undated; 1937 or thereabouts."])
+def test_guessed_years(text):
+    assert claimed(text, "year") == said("book", "1937", stance="hedged")
+
+
+@pytest.mark.parametrize(
+    "text", ["Printed price inked out by a charity in 1974.", "Charity label dated 1974 inside.", "Pages: 1984."]
+)
+def test_years_of_labels_and_pages(text):
+    assert not claimed(text, "year")
+
+
+def test_a_date_that_nobody_found():
+    assert {stance for _, _, stance in claimed("cant find a date sorry", "year")} == {"unchecked"}
+
+
+def test_another_house_at_another_time():
+    text = "Hodge and Tulliver brought it out in the States the year before; mine is the Tressler & Pym one."
+    assert claimed(text, "publisher") == said("book", "Hodge and Tulliver", stance="elsewhere") | said("book", "Tressler & Pym")

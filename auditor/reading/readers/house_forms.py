@@ -18,13 +18,29 @@ def _joiners() -> frozenset[str]:
     return _JOINERS | listed("joiners")
 
 
-def _run(scene: Scene, index: int) -> int:
+def run_of_capitals(scene: Scene, index: int) -> int:
     """The end of a run of capitalised words that may be a house's name."""
     norm, end = scene.norm, index
     while end < len(norm) and end - index < _LONGEST and _goes_on(scene, index, end):
         end += 1
     while end > index and norm[end - 1] in _JOINERS:
         end -= 1
+    return end
+
+
+def _partners(scene: Scene, first: int, end: int) -> int:
+    """Over the partners in a name behind a comma: "Orme, Fagg & Sons"."""
+    if end - first != 1 or scene.norm[end : end + 1] != [","] or end + 1 >= len(scene.norm):
+        return end
+    behind = _without_place(scene.norm, end + 1, run_of_capitals(scene, end + 1))
+    return behind if behind - end == 4 and scene.norm[end + 2] in ("&", "and") else end
+
+
+def _without_place(norm: list[str], first: int, end: int) -> int:
+    """The end of a name before "of" and its place: "Tamarack Press of Duluth", but "University Press of Kentucky"."""
+    for at in range(first + 1, end):
+        if norm[at] == "of" and norm[at - 1] in listed("house_words") and "university" not in norm[first:at]:
+            return at
     return end
 
 
@@ -67,13 +83,13 @@ def _small_run(scene: Scene, index: int) -> int:
 def labelled(scene: Scene, index: int) -> tuple[int, int] | None:
     """ "Published by X", "Publisher: X", "published in London by X"."""
     norm = scene.norm
-    if norm[index] not in listed("labels"):
+    if norm[index] not in listed("labels") or (norm[index] == "out" and not set(norm[max(0, index - 4) : index]) & listed("put")):
         return None
     at = index + 1 + (norm[index + 1 : index + 2] == ["."])
     for _ in range(4):
         if (
             norm[at : at + 1]
-            and norm[at] not in (":", "by", "-", "—")
+            and norm[at] not in (":", "by", "-", "—", "=")
             and norm[index] == "published"
             and (
                 norm[at] in ("in", "first", "thus", "originally", ",")
@@ -85,7 +101,7 @@ def labelled(scene: Scene, index: int) -> tuple[int, int] | None:
     plain = norm[index] == "publisher" and at < len(norm) and upper(scene, at) and norm[at][0].isalpha()
     if (
         at + 1 >= len(norm)
-        or not (plain or norm[at] in (":", "by", "-", "—"))
+        or not (plain or norm[at] in (":", "by", "-", "—", "="))
         or (norm[index] in listed("made") and norm[at] != "by")
     ):
         return None
@@ -100,7 +116,7 @@ def labelled(scene: Scene, index: int) -> tuple[int, int] | None:
     if not upper(scene, at):
         end = _small_run(scene, at)
         return (at, end) if end > at and end - at <= 4 else None
-    end = _run(scene, at)
+    end = _partners(scene, at, _without_place(norm, at, run_of_capitals(scene, at)))
     while end > at and norm[end - 1] in listed("no_house"):
         end -= 1
     if end > at and norm[end : end + 2] == ["book", "club"]:
@@ -123,7 +139,7 @@ def placed_house(scene: Scene, index: int) -> tuple[int, int] | None:
     city = norm[index - 1] in listed("cities")
     if not norm[index + 1][0].isalpha() or not upper(scene, index + 1) or (norm[index] == "," and not city):
         return None
-    end = _run(scene, index + 1)
+    end = run_of_capitals(scene, index + 1)
     dated = _dated(scene, end)
     if end == index + 1 or norm[index + 1] in listed("no_house") or norm[index + 1] in listed("cities"):
         return None
@@ -141,7 +157,7 @@ def listed_house(scene: Scene, index: int) -> tuple[int, int] | None:
     from_it = norm[index - 1] == "from" and norm[index - 2] in listed("formats")
     if not from_it and norm[index - 1] not in _LISTING:
         return None
-    end = _run(scene, index)
+    end = run_of_capitals(scene, index)
     run = norm[index:end]
     if not run or set(run) & (listed("cities") | listed("months")) or not (_dated(scene, end) or (from_it and "&" in run)):
         return None
@@ -183,13 +199,13 @@ def formed(scene: Scene, index: int) -> tuple[int, int] | None:
         return None
     if _alone(scene, index):
         return None
-    end = _run(scene, index)
+    end = run_of_capitals(scene, index)
     run = norm[index:end]
     if (
         norm[end : end + 1] == [","]
         and end + 1 < len(norm)
         and set(norm[end + 1 : end + 3]) & listed("cities")
-        and _dated(scene, _run(scene, end + 1))
+        and _dated(scene, run_of_capitals(scene, end + 1))
         and not set(run) & {"of", "the"}
     ):
         return index, end

@@ -7,6 +7,7 @@ from collections.abc import Iterator
 
 from auditor.knowledge.points import PointSet
 from auditor.reading.readers.house_forms import formed, labelled, listed_house, placed_house
+from auditor.reading.readers.house_talk import at_other_time, talked_of
 from auditor.reading.readers.known_houses import (
     Names,
     Span,
@@ -19,6 +20,7 @@ from auditor.reading.readers.known_houses import (
 )
 from auditor.reading.scene import Draft, Scene
 from auditor.reading.starts import Start
+from auditor.values import Stance
 
 
 def read_publishers(scene: Scene, work: PointSet | None) -> Iterator[Draft]:
@@ -37,7 +39,8 @@ def read_publishers(scene: Scene, work: PointSet | None) -> Iterator[Draft]:
             value = " ".join(html.unescape(scene.words.quote(first, last)).split())
             if possessive(scene.norm[last - 1]):
                 value = value[:-2]
-            yield Draft("publisher", value, first, last, "publisher", part="book")
+            others: Stance | None = "elsewhere" if at_other_time(scene, last) else None
+            yield Draft("publisher", value, first, last, "publisher", part="book", stance=others)
 
 
 _MARK = Start(lambda word: word in (":", ",") or word in listed("labels"))
@@ -61,7 +64,7 @@ def _by_form(scene: Scene, index: int, own: Names) -> Span | None:
     if scene.norm[index] in (":", ","):
         found = placed_house(scene, index)
     else:
-        found = labelled(scene, index) or listed_house(scene, index) or formed(scene, index)
+        found = labelled(scene, index) or listed_house(scene, index) or formed(scene, index) or talked_of(scene, index)
     if found is None:
         return None
     known = _known(scene, found[0], own)

@@ -33,7 +33,9 @@ def read_years(scene: Scene, publishers: Sequence[Draft]) -> Iterator[Draft]:
     seen: set[str] = set()
     for number, (index, year, stance) in enumerate(found):
         older = number in firsts and year < max(latest, _reprinted(scene, index))
-        if year not in seen and not older:
+        if older:
+            seen.add(year)
+        elif year not in seen:
             seen.add(year)
             yield Draft("year", year, index, index + 1, "year", part="book", stance=stance)
 
@@ -61,8 +63,10 @@ def _no_year(scene: Scene, index: int) -> bool:
     """Sums, counts, ranges, decades, telephone numbers, dates to the day."""
     norm = scene.norm
     before, after = norm[index - 1] if index else "", norm[index + 1] if index + 1 < len(norm) else ""
+    label = norm[index - 2] if index > 1 and before == ":" else before
+    titled = label == "page" and bool({"title", "copyright", "imprint"} & set(norm[max(0, index - 3) : index]))
     counted = (
-        before in listed("not_years") - {"of"}
+        (label in listed("not_years") - {"of"} and not titled)
         or (before == "of" and after == "copies" and index > 1 and norm[index - 2] in ("one", "edition", "limitation", "run"))
         or after in listed("units")
     )
@@ -90,7 +94,7 @@ def _another_date(scene: Scene, index: int) -> bool:
     bare = [word for word in before if word not in ("(", "[", ",", ":", "the", "'", '"')]
     last = bare[-1] if bare else ""
     second = bare[-2] if len(bare) > 1 else ""
-    published = bool(set(before) & listed("published"))
+    published = bool(set(before) & listed("published")) or _came_out(before)
     if last == "and" and "between" in before[:-1]:
         return True
     if last in listed("months") and {"followed", "follows", "follow"} & set(before):
@@ -104,9 +108,10 @@ def _another_date(scene: Scene, index: int) -> bool:
     if last == "in" or last in listed("up_to"):
         return True
     if last == "of":
-        return second not in listed("of_this")
+        return second not in listed("of_this") or "facsimile" in before
     low, high = scene.segment(index)
     near = set(norm[max(low, index - 9) : index]) | set(norm[index + 1 : min(index + 3, high)]) - listed("editions")
+    near -= {last} & listed("about") if second in listed("before_about") or not second else set()
     if near & (listed("other_dates") - {"in", "by"}) or "inscription" in before:
         return not set(before[-2:]) & listed("publication") - {"dated", "first", "1st"} or bool(
             near & {"inscription", "inscribed", "gift"}
@@ -116,6 +121,14 @@ def _another_date(scene: Scene, index: int) -> bool:
         and norm[index - 1][0].isalpha()
         and norm[index - 1] not in listed("months") | listed("publication") | listed("about")
         and _in_running_talk(scene, index)
+    )
+
+
+def _came_out(before: list[str]) -> bool:
+    """ "Came out in 1951", "out in 1931", but not "inked out by a charity in 1974"."""
+    at = len(before) - 1 - before[::-1].index("out") if "out" in before else -1
+    return at >= 0 and (
+        before[at + 1 :] in (["in"], ["in", "the", "year"], []) or bool(set(before[max(0, at - 3) : at]) & listed("put"))
     )
 
 
@@ -169,14 +182,15 @@ def _reprinted(scene: Scene, index: int) -> str:
 
 def _first_published(scene: Scene, index: int) -> bool:
     before = _nearby(scene, index)[-5:]
-    return "published" in before and bool({"first", "originally"} & set(before))
+    told = {"published", "out", "appeared", "issued", "printed", "pub", "publ"}
+    return bool(told & set(before)) and bool({"first", "1st", "originally"} & set(before))
 
 
 def _stance(scene: Scene, index: int) -> Stance | None:
     """ "c. 1929" is hedged; "May 1936" is no "may"; "none listed below 'First published 1957'" denies no year."""
     norm = scene.norm
     before = [word for word in norm[max(0, index - 2) : index] if word not in (".", "(", "[")]
-    if before[-1:] and before[-1] in listed("about"):
+    if (before[-1:] and before[-1] in listed("about")) or norm[index + 1 : index + 3] in (["or", "thereabouts"], ["or", "so"]):
         return "hedged"
     if norm[index - 1 : index] in (['"'], ["'"]):
         return None
