@@ -85,7 +85,8 @@ def _wordings(work: PointSet) -> tuple[str, ...]:
     return tuple(said for value in read if len((said := normal(value)).split()) > _FEW)
 
 
-def telling(title: Sequence[str]) -> frozenset[str]:
+@lru_cache(maxsize=50_000)
+def telling(title: tuple[str, ...]) -> frozenset[str]:
     """The words of a title that tell it, plurals and possessives by their stems, numbers by their figures."""
     return frozenset(plain(word) for word in title if word not in listed("small"))
 
@@ -102,15 +103,19 @@ def plain(word: str) -> str:
     return word[:-1] if len(word) > 3 and word.endswith("s") and not word.endswith("ss") else word
 
 
-def score(title: Sequence[str], support: Support, field: Sequence[Word], head: Sequence[Word]) -> float | None:
+def score(title: tuple[str, ...], support: Support, field: Sequence[Word], head: Sequence[Word]) -> float | None:
     """From 0 to 80 how well a title is gathered from the words of a field; None where it isn't."""
     wanted = telling(title)
     places = {plain(word.norm): at for at, word in enumerate(field) if plain(word.norm) in wanted}
     if not places or not _together(sorted(places.values())):
         return None
-    left = list(_left_over(places.values(), wanted - places.keys(), support, field))
+    left: list[_Left] = []
+    for word in _left_over(places.values(), wanted - places.keys(), support, field):
+        if not word.talk:
+            return None
+        left.append(word)
     given = support.given(field, head, title)
-    if any(not word.talk for word in left) or (left and not given and not all(word.apart for word in left)):
+    if left and not given and not all(word.apart for word in left):
         return None
     if len(wanted) < _FEW:
         begins = min(places.values()) <= 1 and all(field[at].norm in title for at in places.values())

@@ -91,9 +91,8 @@ class Matcher:
         found: list[Match] = []
         for title in {id(t): t for word in field for t in self._by_telling.get(plain(word.norm), ())}.values():
             author = title.author
-            if author.is_another(field, title.words) or (not author.is_named(field) and author.is_another(head, title.words)):
-                continue
-            if (worth := score(title.words, title.support, field, head)) is not None:
+            worth = None if author.is_another(field, title.words) else score(title.words, title.support, field, head)
+            if worth is not None and (author.is_named(field) or not author.is_another(head, title.words)):
                 found.append(Match(title.stem, True, worth))
         return _best(found) if found else None
 
@@ -145,12 +144,15 @@ class Matcher:
     def _misspelt(self, field: list[Word], head: list[Word]) -> Match | None:
         """A title with a slip in it, by an author named beside it."""
         best: Match | None = None
+        joined: Joined = {}
         candidates = {id(title): title for word in (*field, *head) for title in self._by_surname.get(word.norm, ())}
         for title in candidates.values():
-            if not title.author.is_named(field, title.words) and not title.author.is_named(head, title.words):
-                continue
-            for place, ratio in _slips(title, field):
-                if all(bounds(place, field)) and not is_mention(place, field) and (best is None or ratio > best.score):
+            author = title.author
+            for place, ratio in _slips(title, field, joined):
+                if best is not None and ratio <= best.score:
+                    continue
+                named = author.is_named(field, title.words) or author.is_named(head, title.words)
+                if named and all(bounds(place, field)) and not is_mention(place, field):
                     best = Match(title.stem, True, ratio)
         return best
 
@@ -166,16 +168,29 @@ def _stands(place: Place, head: list[Word], field: list[Word]) -> bool:
     return len(title.words) > STRONG and ends and (place.start <= 1 or gap_before(place, head) not in ("", "-"))
 
 
-def _slips(title: Title, field: list[Word]) -> Iterator[tuple[Place, float]]:
-    """The places where words nearly spell the title, a compound written apart or together among them."""
+Joined = dict[int, dict[str, list[tuple[int, str]]]]  # by number of words and first letter: where so many stand, run together
+
+
+def _slips(title: Title, field: list[Word], joined: Joined) -> Iterator[tuple[Place, float]]:
+    """The places where words nearly spell the title, a compound written apart or together among them. ``joined`` keeps the
+    field's words run together for the next title: of many works many authors' names stand in a text."""
     wanted = "".join(title.words)
     if len(wanted) < _SHORT:
         return
     for size in (len(title.words) - 1, len(title.words), len(title.words) + 1):
-        for start in range(len(field) - size + 1 if size else 0):
-            said = "".join(word.norm for word in field[start : start + size])
-            if (ratio := fuzz.ratio(said, wanted, score_cutoff=_SLIP)) >= _SLIP and said[:1] == wanted[:1]:
+        if size not in joined:
+            joined[size] = _run_together(field, size)
+        for start, said in joined[size].get(wanted[0], ()):
+            if (ratio := fuzz.ratio(said, wanted, score_cutoff=_SLIP)) >= _SLIP:
                 yield Place(title, start, start + size), ratio
+
+
+def _run_together(field: list[Word], size: int) -> dict[str, list[tuple[int, str]]]:
+    found: dict[str, list[tuple[int, str]]] = {}
+    for start in range(len(field) - size + 1 if size else 0):
+        said = "".join(word.norm for word in field[start : start + size])
+        found.setdefault(said[:1], []).append((start, said))
+    return found
 
 
 def _judge_field(place: Place, field: list[Word], head: list[Word]) -> Match | None:

@@ -10,6 +10,7 @@ from __future__ import annotations
 import argparse
 import json
 import os
+import random
 import subprocess
 import sys
 import tempfile
@@ -22,6 +23,7 @@ import spacy
 from spacy.language import Language
 
 from auditor.auditing import audit_on
+from auditor.knowledge.english import right_words
 from auditor.knowledge.points import PointSet
 from auditor.knowledge.shelf import Shelf
 from auditor.reading import read
@@ -137,13 +139,15 @@ def _shelves(texts: list[Listing], known: list[PointSet], many: int) -> None:
 
 
 def _invented(known: list[PointSet], texts: list[Listing]) -> Iterator[PointSet]:
-    """Point sets with titles of words that the listings use, and authors of their own."""
-    words = sorted({word for one in texts for word in one.text.split() if word.isalpha() and len(word) > 3})
+    """Point sets with titles of one word that the listings use and one or two more, and authors of any English word or name."""
+    chance = random.Random(len(texts))
+    used = sorted({word for one in texts for word in one.text.split() if word.isalpha() and len(word) > 3})
+    words = sorted(word for word in right_words() if word.isalpha() and len(word) > 3)
     number = 0
     while True:
         old = known[number % len(known)]
-        title = " ".join(words[(number * step) % len(words)].capitalize() for step in (1, 7, 31))
-        author = f"{words[(number * 3) % len(words)].capitalize()} {words[(number * 17) % len(words)].capitalize()}"
+        title = " ".join(word.capitalize() for word in (*chance.sample(words, chance.randint(1, 2)), chance.choice(used)))
+        author = " ".join(word.capitalize() for word in chance.sample(words, 2))
         work = old.work.model_copy(update={"title": title, "author": author, "also_titled": ()})
         editions = [edition.model_copy(update={"isbn": None}) for edition in old.editions]
         yield old.model_copy(update={"stem": f"invented-{number}", "work": work, "editions": editions})

@@ -35,6 +35,7 @@ _SOUGHT = re.compile(
 Span = tuple[int, int]
 
 
+_MANY_FIGURES = re.compile(r"\d(?:[-– ]?\d){7}")
 _PARTS = re.compile(r"\d+[Xx]?")
 _MOST_PARTS = 5  # prefix, group, house, title and check digit: more blanks part a row of numbers
 
@@ -46,15 +47,20 @@ def _isbn(piece: str) -> str | None:
 
 def find_isbns(text: str) -> tuple[str, ...]:
     """The ISBN-13s of every valid ISBN or SBN in a text, in order."""
-    return tuple(dict.fromkeys(isbn for match in _ISBN.finditer(text) if (isbn := _isbn(match.group()))))
+    return tuple(dict.fromkeys(isbn for isbn, _ in _isbns(text)))
+
+
+def _isbns(text: str) -> Iterator[tuple[str, Span]]:
+    """Each ISBN-13 with where it stands. Few texts have so many figures in a row, and that is quickly told."""
+    for match in _ISBN.finditer(text) if _MANY_FIGURES.search(text) else ():
+        if isbn := _isbn(match.group()):
+            yield isbn, match.span()
 
 
 def read_figures(scene: Scene) -> Iterator[Draft]:
     """Drafts of ``isbn``, ``limitation``, ``print_run`` and ``gutter_code``."""
-    text = scene.words.text
-    for match in _ISBN.finditer(text):
-        if isbn := _isbn(match.group()):
-            yield _draft(scene, "isbn", isbn, match.span())
+    for isbn, span in _isbns(scene.words.text):
+        yield _draft(scene, "isbn", isbn, span)
     yield from read_copies(scene)
     yield from _gutter_codes(scene)
 
