@@ -123,10 +123,10 @@ def _is_minus(scene: Scene, index: int) -> bool:
 def _letter_place(scene: Scene, index: int) -> bool:
     """Whether a capital letter is a grade: in a pair (F/F, G+/VG), with a sign (G+), behind a label (book G)."""
     norm, at = scene.norm, scene.words
-    if not scene.words.text[at.start[index]].isupper():
-        return False
     known = set(_table("letters")) | set(_table("notations")) | set(_table("words"))
     after = [word for word in norm[index + 1 : index + 5] if word not in ("+", "-")]
+    if not scene.words.text[at.start[index]].isupper():
+        return _small_pair(scene, index, known)
     before = [word for word in norm[max(0, index - 3) : index] if word not in ("+", "-")]
     if (
         after[:1] == ["/"]
@@ -134,7 +134,11 @@ def _letter_place(scene: Scene, index: int) -> bool:
         and (after[1] in known | places("no_jacket") - {"-", "0"} or after[1] in ("dj", "near", "very"))
     ):
         return True
-    if before[-2:] in (["in", "a"], ["in", "an"]) and after[:1] and after[0] in places("jackets") | {"dust"}:
+    if (
+        (before[-2:] in (["in", "a"], ["in", "an"]) or before[-1:] == ["in"])
+        and after[:1]
+        and after[0] in places("jackets") | {"dust"}
+    ):
         return True
     if before[-1:] == ["/"] and before[-2:-1] and before[-2] in known:
         return True
@@ -150,6 +154,15 @@ def _letter_place(scene: Scene, index: int) -> bool:
     if norm[index] != "an" and before[-1:] and before[-1] in places("labels") and closed:
         return True
     return after[:1] == ["in"] and bool(after[1:2]) and after[1] in known | {"dj", "dw", "dustjacket", "jacket", "a"}
+
+
+def _small_pair(scene: Scene, index: int, known: set[str]) -> bool:
+    """ "f/f, never opened": small letters are grades in a pair that opens or closes a statement."""
+    norm = scene.norm
+    if norm[index + 1 : index + 2] == ["/"]:
+        opens = index == scene.clause(index).first or norm[index - 1] in (",", "(", ":")
+        return opens and norm[index + 2 : index + 3] != [] and norm[index + 2] in known
+    return index > 1 and norm[index - 1] == "/" and norm[index - 2] in known and _closed(scene, index + 1)
 
 
 def _closed(scene: Scene, index: int) -> bool:

@@ -86,13 +86,18 @@ def _pair(scene: Scene, grade: Grade, other: Grade | None) -> Grade | int | None
             return other if joined and (within or _jacket_follows(norm, other.last)) else None
         if word in ("in", "w", "with", "and"):
             joined = True
-        elif joined and word in places("likes") and _jacket_follows(norm, at + 1):
+        elif joined and word in places("likes") and (_jacket_follows(norm, at + 1) or _stands_alone(norm, at)):
             return at
         elif word in places("jackets") and (like := _likened(norm, at + 1)) is not None:
             return like
         elif word not in places("between") and word not in ("/", ","):
             return None
     return None
+
+
+def _stands_alone(norm: list[str], at: int) -> bool:
+    """ "Near fine in same": the word alone is the jacket."""
+    return norm[at] in ("same", "like") and norm[at - 1] == "in" and norm[at + 1 : at + 2] in ([], ["."], [","], [";"], [")"])
 
 
 def _likened(norm: list[str], index: int) -> int | None:

@@ -15,12 +15,12 @@ _BY = {"by", "from"}
 
 def read_signature(scene: Scene, draft: Draft) -> Iterator[Draft]:
     """The draft of a plain ``signed`` row, with the kind of signature that the words around it make it; an owner's is a name."""
-    if _by(scene, draft.last) == "owner" or (scene.norm[draft.last - 1] in ("signature", "autograph") and _owners(scene, draft)):
+    rest, words = _rest(scene, draft), roles()
+    printed = next((i for i in rest if scene.norm[i] in words["machine_hands"]), None)
+    penned = scene.norm[draft.last - 1] in ("signature", "autograph") and printed is None
+    if _by(scene, draft.last) == "owner" or (penned and _owners(scene, draft)):
         yield replace(draft, feature="owner_mark", value="name", part=None)
         return
-    rest = _rest(scene, draft)
-    words = roles()
-    printed = next((i for i in rest if scene.norm[i] in words["machine_hands"]), None)
     if draft.first and scene.norm[draft.first - 1] in words["machine_hands"]:
         yield replace(draft, value="printed")
     elif printed is not None and "signature" in scene.norm[draft.first : draft.last] and not _negated(scene, printed):
@@ -137,8 +137,13 @@ def _tipped_in(scene: Scene, draft: Draft, rest: range) -> bool:
 
 def _on_slip(scene: Scene, near: range) -> bool:
     """ "Signed on a slip since glued to the title", "a slip tipped inside bears the author's autograph"."""
-    slip = next((i for i in near if scene.norm[i] in roles()["slips"] and scene.norm[i - 1] in ("a", "an", "separate")), None)
-    return slip is not None and any(scene.norm[i] in roles()["fastened"] for i in range(slip + 1, min(slip + 5, near.stop)))
+    slip = next((i for i in near if scene.norm[i] in roles()["slips"] and _opened(scene, i)), None)
+    return slip is not None and any(scene.norm[i] in roles()["fastened"] for i in range(slip + 1, min(slip + 7, near.stop)))
+
+
+def _opened(scene: Scene, index: int) -> bool:
+    """ "A slip", "an extra leaf", "Card with the author's autograph": what begins a thing put in."""
+    return index == scene.clause(index).first or scene.norm[index - 1] in roles()["slip_openers"]
 
 
 def _label_before(scene: Scene, draft: Draft) -> bool:

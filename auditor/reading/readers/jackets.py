@@ -43,6 +43,8 @@ def read_jackets(scene: Scene) -> Iterator[Draft]:
             value = before
         elif value == "present":
             value, last = _told_behind(scene, phrase) or (value, last)
+        if value == "present" and (kind := _not_another(scene, phrase)) is not None:
+            yield Draft("jacket", kind, phrase.first, phrase.last, f"jacket {kind}", part="jacket", stance="denied")
         denied = bool(_words("negations") & set(scene.norm[phrase.last : last]))  # "not its own"
         yield Draft("jacket", value, phrase.first, last, f"jacket {value}", part="jacket", negative=denied)
 
@@ -110,7 +112,8 @@ def _told_behind(scene: Scene, phrase: Phrase) -> tuple[str, int] | None:
         for value in ("facsimile", "supplied", "lacking"):
             if word == "own":
                 return ("supplied", at + 1) if negated else None
-            if word in _words(f"{value}-behind"):
+            copied = value == "facsimile" and word == "copy" and norm[at - 1] in _words("copied")
+            if word in _words(f"{value}-behind") or copied:
                 return None if negated or (value == "lacking" and not _gone(scene, at)) else (value, at + 1)
         if word in _words("sources") and norm[at - 1] != ",":
             return ("supplied", at + 1) if _another_copy(norm, at + 1) else None
@@ -119,6 +122,20 @@ def _told_behind(scene: Scene, phrase: Phrase) -> tuple[str, int] | None:
         if negated and word in ("original", "issued", "called"):
             return "supplied" if word == "original" else "none issued", at + 1
         if word not in _words("behind"):
+            return None
+    return None
+
+
+def _not_another(scene: Scene, phrase: Phrase) -> str | None:
+    """ "The jacket is no reproduction", "not supplied from elsewhere": what the jacket is said not to be."""
+    norm, negated = scene.norm, False
+    for at in range(phrase.last, min(scene.clause(phrase.first).last, phrase.last + _BEHIND)):
+        word = norm[at]
+        negated = negated or word in _words("negations")
+        for value in ("facsimile", "supplied"):
+            if negated and word != "own" and word in _words(f"{value}-behind"):
+                return value
+        if not any(word in _words(name) for name in ("behind", "negations", "rightful")):
             return None
     return None
 

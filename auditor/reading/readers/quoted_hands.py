@@ -11,7 +11,7 @@ from auditor.reading.scene import Draft, Scene, roles
 from auditor.reading.starts import Start
 
 _MARK = Start(lambda word: word == '"')
-_LONGEST = 12  # words of a quotation
+_LONGEST = 18  # words of a quotation
 _NEAR = 5  # words before it in which a mark or signature has claimed it already
 _PLACE = 8  # words behind it in which its place stands
 
@@ -84,7 +84,7 @@ def _placed(scene: Scene, index: int, *, inked: bool) -> bool:
     for at in range(index, min(len(norm), index + _PLACE)):
         word = norm[at]
         pen = pen or word in words["pens"] or (norm[at - 1] == "in" and word in words["colours"])
-        if word in words["hand_places"] or (inked and pen and word == "title"):
+        if word in words["hand_places"] or (inked and (word == "half" or (pen and word == "title"))):
             return True
         if word == "inside" and (at + 1 == len(norm) or norm[at + 1] in words["behind_inside"]):
             return True

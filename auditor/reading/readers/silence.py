@@ -10,6 +10,7 @@ from auditor.reading.scene import Scene, roles
 _FAULTS = {"defect", "repair", "owner_mark"}
 _LONGEST_QUOTE = 25  # words
 _NEAR = 7  # words within which a cue or a place bears on a bare word
+_OLD = frozenset({"old", "neat", "early", "in", "ink'd", "inked"})
 _OWNED = {"ownership", "owner's", "owners", "owner"}  # no story's
 _CUES = frozenset({"denial", "unchecked", "exception"})
 
@@ -27,7 +28,7 @@ def silent(scene: Scene, phrase: Phrase) -> bool:
         return True  # "no club dot" denies the stamp
     if row.sign == "beside signature" and all(other.row.feature != "signed" or other is phrase for other in scene.content):
         return True
-    if row.sign == "placed" and not (_cued(scene, phrase) or _placed(scene, phrase)):
+    if row.sign == "placed" and not (_cued(scene, phrase) or _placed(scene, phrase) or _listed(scene, phrase)):
         return True
     if row.feature not in _FAULTS:
         return row.feature == "ex_library" and _in_plot(scene, phrase)
@@ -143,6 +144,18 @@ def _placed(scene: Scene, phrase: Phrase) -> bool:
     before = scene.norm[max(first, phrase.first - _NEAR) : phrase.first]
     behind = scene.norm[phrase.last : min(end + 1, phrase.last + _NEAR)]
     return bool((roles()["owner_places"] | roles()["end_places"]) & set(behind) or roles()["end_places"] & set(before))
+
+
+def _listed(scene: Scene, phrase: Phrase) -> bool:
+    """Whether it is an item by itself in a list of faults: "hinge strained, name, sl. foxed"."""
+    first, last = scene.segment(phrase.first)
+    alone = all(
+        phrase.first <= index < phrase.last or not word[0].isalnum() or word in roles()["degrees"] | roles()["pens"] | _OLD
+        for index, word in enumerate(scene.norm[first:last], first)
+    )
+    clause = scene.clause(phrase.first)
+    others = (other for other in scene.between(clause.first, clause.last) if not first <= other.first < last)
+    return alone and any(other.row.feature == "defect" for other in others)
 
 
 def _library_near(scene: Scene, phrase: Phrase) -> bool:
