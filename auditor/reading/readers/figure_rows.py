@@ -41,7 +41,7 @@ def _behind_other(scene: Scene, index: int) -> bool:
     before = norm[at] if at >= 0 else ""
     if before in ("page", "pg", "p") and norm[max(0, at - 1)] in ("copyright", "imprint", "title", "c"):
         return False
-    return before in listed("not_before") | {"$", "£", "€", "+"}
+    return before in listed("not_before") or before in ("$", "£", "€", "+")
 
 
 def _counts_else(scene: Scene, row: Row, signed: bool) -> bool:

@@ -139,7 +139,7 @@ def _of_something_else(scene: Scene, grade: Grade) -> bool:
     return (
         before[-2:-1] != []
         and before[-2][0].isalpha()
-        and before[-2] not in places("subjects") | places("books") | places("jackets")
+        and not any(before[-2] in places(name) for name in ("subjects", "books", "jackets"))
     )
 
 

@@ -12,10 +12,11 @@ _PAIR = 3  # words of a name that joins two: "Harrow & Pike"
 def talked_of(scene: Scene, index: int) -> tuple[int, int] | None:
     """The name that begins at a word, by what the words before and behind it say of it."""
     norm = scene.norm
-    if not norm[index][0].isalpha() or not upper(scene, index) or norm[index] in listed("no_house") | listed("persons"):
+    word = norm[index]
+    if not word[0].isalpha() or not upper(scene, index) or word in listed("no_house") or word in listed("persons"):
         return None
     before, behind_name = norm[max(0, index - 3) : index], index > 0 and norm[index - 1][0].isalpha() and upper(scene, index - 1)
-    if behind_name and norm[index - 1] not in listed("no_house") | {"the", "for", "under"}:
+    if behind_name and norm[index - 1] not in listed("no_house") and norm[index - 1] not in ("the", "for", "under"):
         return None
     end = run_of_capitals(scene, index)
     run, following = norm[index:end], norm[end : end + 3]

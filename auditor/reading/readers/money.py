@@ -103,7 +103,7 @@ def _priceless(before: str, word: str, following: list[str]) -> bool:
     """ "Unpriced", "priceless flap", "price-free jacket"."""
     on = following[-1:] if following[:1] == ["-"] else following[:1]
     if word == "priceless":
-        return before in table("words")["jacket"] | {"flap"} or bool(set(on) & (table("words")["jacket"] | {"flap"}))
+        return before == "flap" or before in table("words")["jacket"] or bool(set(on) & (table("words")["jacket"] | {"flap"}))
     return word == "unpriced" or (word == "price" and following[:2] in (["-", "free"], ["free", "jacket"], ["free", "flap"]))
 
 

@@ -119,7 +119,7 @@ def _another_date(scene: Scene, index: int) -> bool:
     return (
         index > 0
         and norm[index - 1][0].isalpha()
-        and norm[index - 1] not in listed("months") | listed("publication") | listed("about")
+        and not any(norm[index - 1] in listed(name) for name in ("months", "publication", "about"))
         and _in_running_talk(scene, index)
     )
 
