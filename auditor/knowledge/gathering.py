@@ -96,7 +96,7 @@ def _numbers() -> dict[str, int]:
     return dict(lexicon.table("words")["numbers"])
 
 
-@lru_cache(maxsize=50_000)
+@lru_cache(maxsize=30_000)
 def plain(word: str) -> str:
     if word in _numbers():
         return str(_numbers()[word])

@@ -88,7 +88,7 @@ class Author:
         return filed or at == 1 or name.gap != "" or stream[at - 2].norm == "by" or len(name.norm) == 1
 
 
-@lru_cache(maxsize=50_000)
+@lru_cache(maxsize=30_000)
 def _spells(norm: str, surname: str) -> bool:
     """Whether a word is a surname, in the genitive or with one slip as well."""
     if norm in (surname, f"{surname}s"):

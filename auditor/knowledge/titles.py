@@ -49,7 +49,7 @@ def words(text: str, most: int = 1_000) -> list[Word]:
     return found
 
 
-@lru_cache(maxsize=50_000)
+@lru_cache(maxsize=30_000)
 def _word(token: str, between: str) -> Word:
     return Word(fold(token), _gap(between), token[0].isupper() or token[0].isdigit())
 

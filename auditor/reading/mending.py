@@ -21,7 +21,7 @@ from auditor.reading.words import Words, words
 SHORTEST = 5
 _LONG = 8  # from this length on two strokes may be wrong
 _NAME = 6  # a capitalised word shorter than this may be any name
-_REMEMBERED = 200_000
+_REMEMBERED = 50_000
 _PLAIN = (
     *("theres", "theyre", "edition", "editions", "printing", "impression", "condition"),
     *("american", "british", "illustrated", "limited", "revised"),

@@ -22,7 +22,7 @@ class Start:
         _starts_of.cache_clear()
 
 
-@lru_cache(maxsize=200_000)
+@lru_cache(maxsize=30_000)
 def _starts_of(word: str) -> tuple[Start, ...]:
     return tuple(start for start in _ALL if start.serves(word))
 

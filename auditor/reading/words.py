@@ -93,4 +93,4 @@ def _split(chunk: str) -> tuple[tuple[str, int, int], ...]:
     return tuple(found)
 
 
-_known = lru_cache(maxsize=50_000)(_split)
+_known = lru_cache(maxsize=30_000)(_split)

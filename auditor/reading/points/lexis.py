@@ -44,7 +44,7 @@ def _phrases() -> dict[str, list[tuple[tuple[str, ...], str]]]:
     return by_first
 
 
-@lru_cache(maxsize=100_000)
+@lru_cache(maxsize=30_000)
 def stem(word: str) -> str:
     """A word's plain form for comparing: its synonyms' key, else without the commonest endings."""
     forms = _forms()
@@ -128,7 +128,7 @@ def tokens(norm: Sequence[str], first: int, last: int) -> list[Token]:
     return found
 
 
-@lru_cache(maxsize=100_000)
+@lru_cache(maxsize=30_000)
 def _entry(word: str) -> tuple[str, tuple[tuple[tuple[str, ...], str], ...], bool]:
     """A word's stem, the phrases that begin with it, and whether a form, a number in words or a page's number may."""
     one = stem(word) if word[0].isalnum() else word
