@@ -49,6 +49,12 @@ def scan(
     rejects: Annotated[
         Path | None, typer.Option(metavar="FILE", help="Keep what could not be read, with place and reason: .csv or .jsonl.")
     ] = None,
+    same_words: Annotated[
+        Path | None,
+        typer.Option(
+            metavar="FILE", help="Keep which listings' words also stand in others, maybe of another copy: .csv, .jsonl."
+        ),
+    ] = None,
     workers: Annotated[int, typer.Option(min=1, help="Processes that audit side by side.")] = 1,
     cluster: Annotated[
         str | None,
@@ -65,7 +71,9 @@ def scan(
         from auditor.reports.rejects import KINDS
 
         outs_of([rejects], "--rejects", tuple(KINDS), folders=bool(cluster))
-    if resume and not outs and rejects is None:
+    if same_words is not None:
+        outs_of([same_words], "--same-words", (".csv", ".jsonl"))
+    if resume and not (outs or rejects or same_words):
         wrong("--resume: only a scan with --out can be taken up")
     from auditor.reports import overview, screen
     from auditor.scan import CannotStart, Job, Part, ScanFailed
@@ -76,7 +84,7 @@ def scan(
 
     run = partial(scan_on, cluster) if cluster else run_here
     shelf, mistakes = open_shelf(points, authority)
-    job = Job(paths, outs, rejects, points or (), authority, columns, workers, resume)
+    job = Job(paths, outs, rejects, same_words, points or (), authority, columns, workers, resume)
 
     with telling() as told:
 

@@ -47,6 +47,8 @@ def _summary(tally: Tally, rejects: str | None) -> list[str]:
     if tally.findings:
         kinds = ", ".join(f"{kind} {count}" for kind, count in tally.findings.most_common())
         lines.append(f"Listings with a finding: {kinds}.")
+    if tally.same_words is not None:
+        lines.append(f"{_count(tally.same_words, 'listing')} in words that also stand in another listing.")
     if tally.rejects:
         lines.append(f"{_count(tally.rejects, 'thing')} could not be read, told {f'in {safe(rejects)}' if rejects else 'above'}.")
     return lines

@@ -43,6 +43,7 @@ class Tally:
     def __init__(self, most: int, sets: Mapping[str, PointSet] | None = None, floor: Concern | None = None) -> None:
         self.most, self._sets, self._floor = most, sets, floor
         self.listings = self.rejects = self.known = self.more_sources = 0
+        self.same_words: int | None = None  # listings whose words also stand in others, where that was looked at
         self.standings: Counter[Standing] = Counter()
         self.findings: Counter[str] = Counter()
         self.sources: Counter[str] = Counter()

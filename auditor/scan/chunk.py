@@ -17,6 +17,7 @@ from auditor.reports.tally import Concern, Tally
 from auditor.values import Listing, Reject
 
 SIZE = 200  # listings: half a second's work, and what a kill may cost each worker
+SAME_WORDS = "same words"  # the piece of a part that holds its prints
 _CHARACTERS = 4_000_000  # and at most so many, so that a chunk of huge cells stays small
 
 
@@ -36,6 +37,7 @@ class Wanted:
     points: tuple[Path, ...] = ()
     authority: str | None = None
     columns: Mapping[str, str] = field(default_factory=dict)
+    same_words: bool = False
 
     @property
     def most(self) -> int:
@@ -107,6 +109,10 @@ def audit_chunk(items: Iterable[Item | File], shelf: Shelf, wanted: Wanted, floo
         if isinstance(item, Reject):
             tally.reject(item)
     pieces = {suffix: KINDS[suffix].piece(results) for suffix in wanted.suffixes if suffix in KINDS}
+    if wanted.same_words:
+        from auditor.scan import sharing  # here, so that numpy is loaded where it is wanted only
+
+        pieces[SAME_WORDS] = sharing.piece(results)
     return Part(tally, tuple(told), pieces)
 
 

@@ -101,6 +101,8 @@ def program() -> str:
 
 def _places(job: Job) -> Places:
     outs = tuple(path for path in job.outs if path.suffix.lower() != PAGE)
+    if job.same_words:
+        raise CannotStart("--same-words compares all listings of a scan, which a cluster does not: leave one of the two out")
     first = next(iter((*outs, *([job.rejects] if job.rejects else []))), None)
     if first is None:
         raise CannotStart("needs an --out or --rejects for its parts: .jsonl, .csv, .parquet or .xlsx")

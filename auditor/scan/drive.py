@@ -13,7 +13,7 @@ from auditor.knowledge.shelf import Shelf
 from auditor.reports import rejects
 from auditor.reports.files import KINDS, PAGE, write_page
 from auditor.reports.tally import Tally
-from auditor.scan.chunk import Part, Wanted, chunks
+from auditor.scan.chunk import SAME_WORDS, Part, Wanted, chunks
 from auditor.scan.errors import CannotStart
 from auditor.scan.journal import Journal, opened
 from auditor.scan.plan import Plan, changed, plan
@@ -26,11 +26,13 @@ Heard = Callable[[Part, int], None]
 
 @dataclass(frozen=True, slots=True)
 class Job:
-    """What to scan and where to keep it. ``rejects`` is the file for what could not be read."""
+    """What to scan and where to keep it. ``rejects`` is the file for what could not be read, ``same_words`` that for listings
+    whose words also stand in others."""
 
     paths: Sequence[Path]
     outs: Sequence[Path] = ()
     rejects: Path | None = None
+    same_words: Path | None = None
     points: Sequence[Path] = ()
     authority: str | None = None
     columns: dict[str, str] | None = None
@@ -40,7 +42,7 @@ class Job:
     @property
     def files(self) -> list[Path]:
         """All files that it writes."""
-        return [*self.outs, *([self.rejects] if self.rejects else [])]
+        return [*self.outs, *filter(None, (self.rejects, self.same_words))]
 
     @property
     def journal(self) -> Path | None:
@@ -50,7 +52,7 @@ class Job:
     @property
     def wanted(self) -> Wanted:
         suffixes = sorted({path.suffix.lower() for path in self.outs})
-        return Wanted(tuple(suffixes), tuple(self.points), self.authority, self.columns or {})
+        return Wanted(tuple(suffixes), tuple(self.points), self.authority, self.columns or {}, self.same_words is not None)
 
 
 def scan(job: Job, shelf: Shelf, heard: Heard, begun: Callable[[Plan], None] = lambda _: None) -> Tally:
@@ -133,6 +135,10 @@ def _publish(job: Job, journal: Journal, tally: Tally, shelf: Shelf) -> None:
                 add(part.pieces[suffix])
             if job.rejects:
                 stream.write(told([each for each in part.told if isinstance(each, Reject)]))
+        if job.same_words:
+            from auditor.scan import sharing
+
+            tally.same_words = sharing.write(job.same_words, lambda: (part.pieces[SAME_WORDS] for part in journal.parts()))
         for path in job.outs:
             if path.suffix.lower() == PAGE:
                 write_page(path, tally, shelf.sets)

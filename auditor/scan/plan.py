@@ -10,7 +10,7 @@ from typing import NamedTuple
 
 from auditor.intake import measure
 from auditor.knowledge import lexicon
-from auditor.scan.chunk import SIZE, Wanted
+from auditor.scan.chunk import SAME_WORDS, SIZE, Wanted
 
 
 class Plan(NamedTuple):
@@ -55,7 +55,7 @@ def plan(paths: Sequence[Path], wanted: Wanted, leave_out: Collection[Path]) -> 
         digest_of(file for folder in wanted.points for file in (folder.rglob("*.toml") if folder.is_dir() else [folder])),
         wanted.authority,
         dict(wanted.columns),
-        list(wanted.suffixes),
+        [*wanted.suffixes, *([SAME_WORDS] if wanted.same_words else [])],
         f"{program}, {SIZE} to a chunk",
     )
 

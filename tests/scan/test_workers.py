@@ -1,5 +1,6 @@
 """Any number of processes gives the same lines; faults around a scan are told and leave no half file."""
 
+import csv
 import os
 import resource
 import signal
@@ -120,3 +121,26 @@ def test_reading_the_command_loads_nothing_heavy():
     code = "import sys, auditor.cli; print({'pyarrow', 'openpyxl', 'dask', 'distributed', 'sqlite3'} & sys.modules.keys())"
     done = subprocess.run([sys.executable, "-c", code], capture_output=True, text=True, env=environment(), check=True)
     assert done.stdout.strip() == "set()"
+
+
+def test_words_that_also_stand_elsewhere_are_told(tmp_path):
+    words = (
+        "Publisher's grey cloth lettered in copper on the spine, the endpapers printed with a plan of the harbour. A touch of "
+        "sunning along the upper edge, a pencilled price rubbed out of the front free endpaper, otherwise remarkably fresh."
+    )
+    with (tmp_path / "shop.csv").open("w", newline="", encoding="utf-8") as stream:
+        rows = csv.writer(stream)
+        rows.writerow(["id", "title", "text", "seller"])
+        for number in range(50):
+            rows.writerow([f"n{number}", f"Title {number}", f"A book of {number} pages, {number * 7} of them cut.", "Some Shop"])
+        rows.writerow(["=first", "Ore Dock", words, "Harbour Books"])
+        rows.writerow(["second", "The Ore Dock", words.replace("copper", "gilt"), ""])
+    for workers in (1, 2):
+        done = scan(tmp_path / "shop.csv", "--same-words", tmp_path / f"{workers}.csv", "--workers", workers)
+        assert done.returncode == 0, done.stderr
+        assert "2 listings in words that also stand in another listing." in " ".join(done.stdout.split())
+    with (tmp_path / "1.csv").open(newline="", encoding="utf-8") as stream:
+        one, two = csv.DictReader(stream)
+    assert (one["id"], one["note"]) == ("'=first", "these words also stand in second: they may describe another copy")
+    assert two["note"] == "these words also stand in =first (Harbour Books): they may describe another copy"
+    assert (tmp_path / "1.csv").read_bytes() == (tmp_path / "2.csv").read_bytes()
