@@ -8,21 +8,24 @@ from __future__ import annotations
 
 import re
 import tomllib
-from collections.abc import Iterator
+from collections.abc import Collection, Iterator
 from dataclasses import dataclass, field
+from datetime import date
 from functools import cache
 from typing import Any, TypeVar
 
 from pydantic import ValidationError
-from pydantic_core import ErrorDetails
 
 from auditor.knowledge import lexicon
+from auditor.knowledge.covering import worth_a_look
 from auditor.knowledge.isbn import to_13
 from auditor.knowledge.locate import Path, Places
-from auditor.knowledge.points import Account, Copies, Edition, Point, PointSet, Reading, Row, Value, Work
+from auditor.knowledge.points import Copies, Edition, Point, PointSet, Row, Value, Work
+from auditor.knowledge.slips import in_words, near, shown, written
+from auditor.knowledge.toml_slips import explained
 
 _TABLES: dict[str, type[Row]] = {"work": Work, "editions": Edition, "points": Point, "values": Value}
-_INNER: dict[str, type[Row]] = {"readings": Reading, "accounts": Account}
+_NAMED = "edition:1"
 _RowType = TypeVar("_RowType", bound=Row)
 
 
@@ -61,17 +64,22 @@ def review(text: str, stem: str, file: str) -> Review:
     try:
         data = tomllib.loads(text)
     except tomllib.TOMLDecodeError as error:
-        place = re.search(r"at line (\d+)", str(error))
-        line = int(place[1]) if place else text.count("\n") + 1
-        found.mistakes.append(Mistake(file, line, f"not TOML: {error}; the file is left out"))
+        line, slip = explained(text, str(error))
+        found.mistakes.append(Mistake(file, line, f"not TOML: {slip}; the file is left out"))
         return found
     for name in data.keys() - _TABLES.keys():
-        found.wrong((name,), f"unknown table {name!r}: expected [work], [[editions]], [[points]], [[values]]; it is left out")
+        mend = "; readings stand below their point as [[points.readings]]" if name == "readings" else near(name, _TABLES)
+        found.wrong(
+            (name,), f"unknown table {name!r}: expected [work], [[editions]], [[points]], [[values]]{mend}; it is left out"
+        )
     work = _row(found, Work, data.get("work"), ("work",), "[work] with title and author")
     editions = _rows(found, Edition, data, "editions")
     if work is None or not editions or len(editions) < len(data["editions"]) or _unsound_editions(found, dict(editions)):
         if not data.get("editions"):
-            found.wrong(("editions",), "no [[editions]]: expected at least one with id, name and kind")
+            example = f"{written('name')}, {written('kind')}"
+            found.wrong(
+                ("editions",), f'no [[editions]]: expected at least one with id, name and kind, such as id = "trade", {example}'
+            )
         found.wrong((), "the file is left out, since [work] and every [[editions]] row must be right")
         return found
     known = {edition.id: edition for _, edition in editions}
@@ -84,7 +92,10 @@ def review(text: str, stem: str, file: str) -> Review:
 def _rows(found: Review, model: type[_RowType], data: dict[str, Any], table: str) -> list[tuple[int, _RowType]]:
     rows = data.get(table, [])
     if not isinstance(rows, list):
-        found.wrong((table,), f"[{table}] has one pair of brackets: expected [[{table}]] for each row; it is left out")
+        found.wrong(
+            (table,),
+            f"[{table}] has one pair of brackets: expected [[{table}]] for each row, as there may be several; it is left out",
+        )
         return []
     made = [(index, _row(found, model, row, (table, index), f"a [[{table}]] table")) for index, row in enumerate(rows)]
     return [(index, row) for index, row in made if row is not None]
@@ -92,14 +103,17 @@ def _rows(found: Review, model: type[_RowType], data: dict[str, Any], table: str
 
 def _row(found: Review, model: type[_RowType], row: object, path: Path, expected: str) -> _RowType | None:
     if not isinstance(row, dict):
-        found.wrong(path, f"expected {expected}, found {'nothing' if row is None else repr(row)}")
+        found.wrong(path, f"expected {expected}, found {'nothing' if row is None else shown(row)}")
         return None
     try:
         return model.model_validate(row)
     except ValidationError as error:
+        told: set[object] = set()
         for detail in error.errors():
-            found.wrong((*path, *detail["loc"]), f"{_name(row, path)}: {_in_words(detail, model)}")
-        return None
+            if "isbn" not in told or "isbn" not in detail["loc"]:  # of two kinds allowed, the first tells enough
+                found.wrong((*path, *detail["loc"]), f"{_name(row, path)}: {in_words(detail, model)}")
+            told.update(detail["loc"])
+    return None
 
 
 def _name(row: dict[str, Any], path: Path) -> str:
@@ -109,22 +123,6 @@ def _name(row: dict[str, Any], path: Path) -> str:
     return f"{kind} {row['id']!r}" if "id" in row else f"{kind} number {int(path[1]) + 1}"
 
 
-def _in_words(detail: ErrorDetails, model: type[Row]) -> str:
-    """What pydantic found, for a person: the key, what stands there, what was expected."""
-    keys = [str(part) for part in detail["loc"] if isinstance(part, str) and not part.startswith(("tuple", "str"))]
-    key, kind, got = keys[-1] if keys else "row", detail["type"], detail["input"]
-    if kind == "missing":
-        return f"the key {key!r} is missing"
-    if kind == "extra_forbidden":
-        inner = next((_INNER[name] for name in keys[:-1] if name in _INNER), model)
-        return f"unknown key {key!r}: expected one of {', '.join(inner.model_fields)}"
-    if kind == "literal_error":
-        return f"{key} is {got!r}: expected {detail['ctx']['expected']}"
-    if kind == "value_error":
-        return str(detail["ctx"]["error"])
-    return f"{key} is {got!r}: {detail['msg'].replace('Input should', 'it should')}"
-
-
 def _unsound_editions(found: Review, editions: dict[int, Edition]) -> bool:
     """Tells doubled ids, wrong ISBNs, runs that are no printings. True where the file can't stand."""
     seen: set[str] = set()
@@ -132,18 +130,38 @@ def _unsound_editions(found: Review, editions: dict[int, Edition]) -> bool:
     for index, edition in editions.items():
         path = ("editions", index)
         if edition.id in seen:
-            found.wrong((*path, "id"), f"edition {edition.id!r} stands twice: expected each id once")
+            found.wrong((*path, "id"), f"edition {edition.id!r} stands twice: expected each id once; give this edition another")
             fatal = True
         seen.add(edition.id)
+        if not re.fullmatch(r"[\w-]+", edition.id):
+            found.wrong(
+                (*path, "id"), f"edition {edition.id!r}: expected letters, figures and hyphens alone, so that {_NAMED} names it"
+            )
+            fatal = True
+        if not edition.name.strip():
+            found.wrong(
+                (*path, "name"), f"edition {edition.id!r}: the name is empty: expected words for people, {written('name')}"
+            )
+            fatal = True
         for number in edition.isbns:
             if to_13(number) is None:
-                found.wrong((*path, "isbn"), f"isbn {number!r} fails its check digit: no listing is matched by it")
-        for printing in edition.print_runs:
+                figures = sum(sign.isdigit() or sign in "Xx" for sign in number)
+                fault = "fails its check digit" if figures in (10, 13) else f"has {figures} figures, not 10 or 13"
+                found.wrong((*path, "isbn"), f"isbn {number!r} {fault}: compare it with the book; no listing is matched by it")
+        for printing, run in edition.print_runs.items():
+            if run < 1:
+                found.wrong(
+                    (*path, "print_runs"), f"a run of {run} copies: expected 1 or more; leave it out where it isn't known"
+                )
+                fatal = True
             if not printing.isdecimal() or int(printing) < 1:
                 found.wrong((*path, "print_runs"), f'print run of {printing!r}: expected the number of a printing, such as "1"')
                 fatal = True
             elif edition.printings and int(printing) > edition.printings:
-                found.remark((*path, "print_runs"), f"a run of printing {printing}, but {edition.id!r} has {edition.printings}")
+                found.remark(
+                    (*path, "print_runs"),
+                    f"a run of printing {printing}, but {edition.id!r} has {edition.printings}: is one of them a slip?",
+                )
         if edition.year is not None and not 1400 <= edition.year <= 2100:
             found.remark((*path, "year"), f"year {edition.year} of edition {edition.id!r} looks wrong: expected four digits")
     return fatal
@@ -155,28 +173,43 @@ def _sound_points(found: Review, rows: list[tuple[int, Point]], editions: dict[s
         path = ("points", index)
         faults = list(_point_faults(point, editions))
         if point.id in seen:
-            faults.append((("id",), "this id stands twice: expected each id once"))
+            faults.append(
+                (("id",), "this id stands twice: expected each id once; give this point another, or its readings to the first")
+            )
         for tail, fault in faults:
             found.wrong((*path, *tail), f"point {point.id!r}: {fault}; the point is left out")
         seen.add(point.id)
         if faults:
             continue
-        if pairs := sorted(_overlaps(point)):
-            told = ", ".join(f"{earlier + 1} and {later + 1}" for earlier, later in pairs)
-            found.remark(path, f"point {point.id!r}: readings {told} share printings, so they don't tell them apart")
+        for fault in worth_a_look(point, editions):
+            found.remark(path, f"point {point.id!r}: {fault}")
         yield point
 
 
 def _point_faults(point: Point, editions: dict[str, Edition]) -> Iterator[tuple[Path, str]]:
     if not point.readings:
-        yield ("readings",), "no [[points.readings]]: expected at least one with value and copies"
+        yield (
+            ("readings",),
+            "no [[points.readings]]: expected at least one table of that name below the point, with value and copies",
+        )
+    if not point.id.strip() or not point.place.strip():
+        empty = "place" if point.id.strip() else "id"
+        yield (empty,), f"the {empty} is empty: expected words, such as {written(empty)}"
     if not point.source.strip():
         yield ("source",), 'the source is empty: expected where the fact stands, or "from memory"'
     for index, reading in enumerate(point.readings):
         for key, named in (("copies", reading.copies), ("worn_by", reading.worn_by)):
             yield from _unknown_copies(("readings", index, key), named, editions)
+        if not re.search(r"\w", reading.value):
+            yield ("readings", index, "value"), f'value {reading.value!r} has no word: expected what stands there, or "none"'
+        elif reading.value in (other.value for other in point.readings[:index]):
+            yield ("readings", index, "value"), f"value {reading.value!r} stands twice: expected each once, with all its copies"
+        if reading.numbers and int(reading.numbers.partition("-")[0]) > int(reading.numbers.partition("-")[2]):
+            yield ("readings", index, "numbers"), f"numbers {reading.numbers!r} run backwards: expected the lower one first"
         if reading.worn_by and point.part != "jacket":
-            yield ("readings", index, "worn_by"), "worn_by is of jackets only: expected it on a point of part jacket"
+            yield ("readings", index, "worn_by"), 'worn_by is of jackets only: expected it on a point with part = "jacket"'
+    if point.known_pairing and point.part != "jacket":
+        yield ("known_pairing",), 'known_pairing is of jackets only: expected it on a point with part = "jacket"'
     for index, account in enumerate(point.accounts):
         for named in account.copies.values():
             yield from _unknown_copies(("accounts", index, "copies"), named, editions)
@@ -185,45 +218,55 @@ def _point_faults(point: Point, editions: dict[str, Edition]) -> Iterator[tuple[
 def _unknown_copies(path: Path, named: tuple[Copies, ...], editions: dict[str, Edition]) -> Iterator[tuple[Path, str]]:
     for copies in named:
         if copies.edition not in editions:
-            yield path, f"edition {copies.edition!r} is not declared: expected one of {', '.join(editions)}"
+            yield path, _undeclared(copies.edition, editions)
         elif (most := editions[copies.edition].printings) and max(copies.first, copies.last or 0) > most:
-            yield path, f"{copies} goes beyond the {most} printings of {copies.edition!r}"
+            yield (
+                path,
+                f"{copies} goes beyond the {most} printings of {copies.edition!r}: write one up to {most}, or more there",
+            )
 
 
-def _overlaps(point: Point) -> Iterator[tuple[int, int]]:
-    for later, reading in enumerate(point.readings):
-        for earlier, other in enumerate(point.readings[:later]):
-            if any(_share(one, two) for one in reading.copies for two in other.copies):
-                yield earlier, later
-
-
-def _share(one: Copies, two: Copies) -> bool:
-    starts, ends = max(one.first, two.first), [last for last in (one.last, two.last) if last is not None]
-    states = {one.state, two.state}
-    return one.edition == two.edition and all(starts <= end for end in ends) and (len(states) == 1 or "" in states)
+def _undeclared(name: str, editions: Collection[str]) -> str:
+    known = ", ".join(editions)
+    return f"edition {name!r} is not declared: expected one of {known}{near(name, editions)}; else add it as [[editions]]"
 
 
 def _value_is_sound(found: Review, index: int, value: Value, editions: dict[str, Edition]) -> bool:
     faults: list[tuple[str, str]] = []
     if value.edition not in editions:
-        faults.append(("edition", f"edition {value.edition!r} is not declared: expected one of {', '.join(editions)}"))
+        faults.append(("edition", _undeclared(value.edition, editions)))
     if not value.source.strip():
         faults.append(("source", "the source is empty: expected who asked or paid it, and where that stands"))
     if value.currency not in _currencies():
-        faults.append(("currency", f"currency {value.currency!r} is no ISO 4217 code: expected one such as USD or GBP"))
+        faults.append(
+            ("currency", f"currency {value.currency!r} is no ISO 4217 code: expected three capitals, such as USD or GBP")
+        )
     if value.low is not None and value.high is not None and value.low > value.high:
-        faults.append(("low", f"low {value.low:g} is above high {value.high:g}"))
+        faults.append(("low", f"low {value.low:g} is above high {value.high:g}: expected the lower one as low"))
     if value.low is None and value.high is None:
-        faults.append(("edition", "neither low nor high: expected at least one of them"))
-    if not re.fullmatch(r"\d{4}(-\d\d(-\d\d)?)?", value.as_of):
+        faults.append(("edition", f"neither low nor high: expected at least one of them, such as {written('low')}"))
+    if not all(amount is None or 0 < amount < 1e12 for amount in (value.low, value.high)):
+        faults.append(("low", "an amount isn't above 0: expected what was asked or paid; leave out what isn't known"))
+    if not _is_date(value.as_of):
         faults.append(("as_of", f"as_of is {value.as_of!r}: expected a year, a month or a day, such as 1998-04-01"))
     try:
-        Copies.parse(f"{value.edition}:{value.printing}")
+        copies = Copies.parse(f"{value.edition}:{value.printing}")
     except ValueError:
-        faults.append(("printing", f"printing is {value.printing!r}: expected 1, 1-4, 2- or 1a"))
+        faults.append(("printing", f"printing is {value.printing!r}: expected 1, 1-4, 2- or 1a, in quotation marks"))
+    else:
+        beyond = _unknown_copies((), (copies,), editions) if value.edition in editions else ()
+        faults += [("printing", fault) for _, fault in beyond]
     for key, fault in faults:
         found.wrong(("values", index, key), f"value number {index + 1}: {fault}; the row is left out")
     return not faults
+
+
+def _is_date(text: str) -> bool:
+    """A year, a month or a day, as ISO 8601 writes it."""
+    try:
+        return bool(re.fullmatch(r"\d{4}(-\d\d){0,2}", text)) and bool(date.fromisoformat(f"{text}-01-01"[:10]))
+    except ValueError:
+        return False
 
 
 @cache

@@ -47,7 +47,7 @@ class Copies(NamedTuple):
             raise ValueError(f"{text!r} is no printing: expected edition:1, edition:1-4, edition:2- or edition:1a")
         edition, first, state, dash, last = match[1], int(match[2]), match[3] or "", match[4], match[5]
         if first < 1 or (last and int(last) < first):
-            raise ValueError(f"{text!r} is an empty range: printings count from 1 upwards")
+            raise ValueError(f"{text!r} is an empty range: expected printings from 1 on, the lower first, as in edition:1-4")
         return cls(edition, first, None if dash and not last else int(last or first), state)
 
     def __str__(self) -> str:
@@ -147,7 +147,9 @@ class Point(Row):
         known = {reading.value for reading in self.readings}
         for account in self.accounts:
             if unknown := sorted(account.copies.keys() - known):
-                raise ValueError(f"account of {account.authority!r} names no reading of this point: {unknown}")
+                raise ValueError(
+                    f"account of {account.authority!r} names no reading of this point: {unknown}; expected of {sorted(known)}"
+                )
         return self
 
     def by(self, authority: str) -> Point:

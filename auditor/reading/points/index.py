@@ -228,7 +228,7 @@ def _ways(
     lines: Iterable[list[Token]], homes: frozenset[str], skip: frozenset[str], values: frozenset[str] | None
 ) -> Iterable[Way]:
     """The ways of one reading; ``values`` are the words of all its point's values where the point is a slip."""
-    for line in lines:
+    for line in filter(None, lines):  # a hint without a word says nothing
         said = {one for _, one in features(line, homes) if one[0].isalnum() or one[0] == "#"}
         of_slips = values is not None and bool(said & _SLIPS)
         lack = "#nolater" not in said and (any(one in lexis()["lacks"] for _, one in line) or line[-1][1] == "dropped")
