@@ -31,32 +31,38 @@ class Narrowed:
 
 @dataclass(frozen=True)
 class Case:
-    """``claims`` are the text's and the title's together; a title's claim has offsets -1, as spans count the text only."""
+    """``claims`` are the text's and the title's together; a title's claim has offsets -1, as spans count the text only.
+
+    ``asking`` is an amount and an ISO currency.
+    """
 
     index: Index
     claims: tuple[Claim, ...]
     claimed: Claimed
     book: Narrowed
     jacket: Narrowed | None
+    asking: str | None = None
 
     @classmethod
-    def of(cls, index: Index, claims: Sequence[Claim]) -> Case:
+    def of(cls, index: Index, claims: Sequence[Claim], asking: str | None = None) -> Case:
         """The claims under weighing. What may be said of another copy is laid aside where the text is only at odds because of it,
         unless a leaf from another copy is told of: then no statement is too odd to be of this one.
         """
         items = evidence(index, claims)
-        case = cls._heard(index, claims, items)
+        case = cls._heard(index, claims, items, asking)
         if all(item.clear for item in items) or case.has("repair", "replaced_leaf", stances=("asserted", "hedged")):
             return case
         unclear = [item for item in items if not item.clear]
         for aside in ([], *([item] for item in unclear), unclear):
-            other = cls._heard(index, claims, [item for item in items if item not in aside], aside)
+            other = cls._heard(index, claims, [item for item in items if item not in aside], asking, aside)
             if not other.is_at_odds:
                 return other
         return case
 
     @classmethod
-    def _heard(cls, index: Index, claims: Sequence[Claim], items: Sequence[Evidence], aside: Sequence[Evidence] = ()) -> Case:
+    def _heard(
+        cls, index: Index, claims: Sequence[Claim], items: Sequence[Evidence], asking: str | None, aside: Sequence[Evidence] = ()
+    ) -> Case:
         book = _narrow(index, items, aside, "book")
         has_none = any(
             c.feature == "jacket" and c.stance == "asserted" and c.value in ("lacking", "none issued", "facsimile")
@@ -66,7 +72,7 @@ class Case:
         jacket = None if has_none else _narrow(index, items, aside, "jacket")
         imprint = index.cells.meet(item.bearing.sure for item in book.evidence if item.claims[0].feature in ("publisher", "isbn"))
         shown = index.cells.meet(item.bearing.own for item in book.evidence if item.bearing.own and not item.bearing.disputed)
-        return cls(index, tuple(claims), claimed(index, claims, imprint, shown), book, jacket)
+        return cls(index, tuple(claims), claimed(index, claims, imprint, shown), book, jacket, asking)
 
     @property
     def is_at_odds(self) -> bool:

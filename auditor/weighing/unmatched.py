@@ -13,9 +13,8 @@ from auditor.knowledge.houses import LineReading, lowest, practice, printing_by_
 from auditor.values import Claim, Finding, Scores, Standing, Verdict
 from auditor.weighing.case import spans
 from auditor.weighing.claimed import identity_claims
-from auditor.weighing.findings.condition import grade_conflicts
+from auditor.weighing.findings import OF_ANY_BOOK
 from auditor.weighing.findings.telling import quote
-from auditor.weighing.findings.wording import loose_wording
 from auditor.weighing.practice import say
 
 
@@ -28,7 +27,7 @@ def weigh_unmatched(claims: Sequence[Claim]) -> tuple[Standing, tuple[Finding, .
     findings = [*clashes, *_first_edition_later(claims, said), *others, *_gutter_later(claims, said), *untold]
     standing: Standing = "unclaimed" if not said else "contradicted" if clashes else "unproven"
     scores = Scores(missing=100 if untold else 0, contradiction=75 if clashes else 0, overclaim=100 if clashes else 0)
-    return standing, (*findings, *grade_conflicts(claims), *loose_wording(claims)), scores
+    return standing, (*findings, *(finding for find in OF_ANY_BOOK for finding in find(claims))), scores
 
 
 def _asserted(claims: Sequence[Claim], feature: str, *values: str) -> list[Claim]:

@@ -8,12 +8,7 @@ from dataclasses import replace
 from auditor.knowledge.points import PointSet
 from auditor.values import Claim, Finding, Verdict
 from auditor.weighing.case import Case
-from auditor.weighing.findings.asking import asking_price
-from auditor.weighing.findings.condition import grade_conflicts
-from auditor.weighing.findings.conflicts import conflicts
-from auditor.weighing.findings.identity import identity
-from auditor.weighing.findings.missing import missing_evidence, said_of_which
-from auditor.weighing.findings.wording import loose_wording
+from auditor.weighing.findings import OF_A_SET, OF_ANY_BOOK
 from auditor.weighing.index import index_of
 from auditor.weighing.questions import questions
 from auditor.weighing.scores import scores
@@ -43,8 +38,9 @@ def weigh(
     if work is None:
         standing, findings, marks = weigh_unmatched(everything)
         return Verdict(None, tuple(claims), standing, findings=findings, scores=marks, title_claims=tuple(title_claims))
-    case = Case.of(index_of(work), everything)
-    of_set = (*conflicts(case), *identity(case), *missing_evidence(case), *said_of_which(case), *asking_price(case, asking))
+    case = Case.of(index_of(work), everything, asking)
+    of_set = tuple(finding for find in OF_A_SET for finding in find(case))
+    of_any = tuple(finding for find in OF_ANY_BOOK for finding in find(everything))
     if doubtful_work:
         of_set = tuple(_as_note(finding, work) for finding in of_set)
     render = case.index.cells.render
@@ -55,7 +51,7 @@ def weigh(
         book=render(case.book.cells),
         jacket=render(case.jacket.cells) if case.jacket else None,
         claimed=render(case.claimed.mask),
-        findings=(*of_set, *grade_conflicts(everything), *loose_wording(everything)),
+        findings=(*of_set, *of_any),
         scores=scores(case),
         questions=questions(case),
         title_claims=tuple(title_claims),

@@ -15,12 +15,12 @@ from auditor.weighing.cells import bits
 from auditor.weighing.practice import table
 
 
-def asking_price(case: Case, asking: str | None) -> Iterator[Finding]:
+def asking_price(case: Case) -> Iterator[Finding]:
     """A price beyond the stated multiple of the highest value left, in the same currency; signed copies are excepted.
 
     Nothing is said where an edition or printing left open has no figure, nor one of an earlier printing that bounds it.
     """
-    amount, currency = money(asking)
+    amount, currency = money(case.asking)
     if amount is None or not case.book.cells or case.has("signed", *OWN_HAND):
         return
     rows = [row for row in case.index.work.values if row.currency == currency and not row.signed]
@@ -30,8 +30,8 @@ def asking_price(case: Case, asking: str | None) -> Iterator[Finding]:
     if highest is None or highest.high is None or amount <= table("asking")["factor"] * highest.high:
         return
     text = (
-        f"The price asked is {asking}; the text leaves {case.index.describe(case.book.cells)}, for which the highest figure of "
-        f"the set is {highest.high:g} {highest.currency}, as of {highest.as_of} ({highest.source}). "
+        f"The price asked is {case.asking}; the text leaves {case.index.describe(case.book.cells)}, for which the highest figure"
+        f" of the set is {highest.high:g} {highest.currency}, as of {highest.as_of} ({highest.source}). "
         f"{_claimed(case, rows, amount)}Prices differ with time, place and copy."
     )
     yield Finding("asking price", "weighty", text)
