@@ -62,6 +62,7 @@ class Form(_Told):
     not_behind: tuple[str, ...] = ()  # none of these does
     ahead: tuple[str, ...] = ()  # one of these stands anywhere before the opener in its clause
     about: tuple[str, ...] = ()  # one of these stands anywhere in the clause or in the one before
+    not_about: tuple[str, ...] = ()  # none of these does
     asked: tuple[str, ...] = ()  # the clause before is a question of at most four words, one of them of these
     place: Literal["opening", "later"] | None = None  # whether it opens its clause (behind words of ``openings`` at most)
 

@@ -86,7 +86,11 @@ def _plural(scene: Scene, clause: Clause, noun: int) -> Phrase | None:
     if first == noun and not (norm[noun] == "copies" and norm[noun + 1 : noun + 2] and norm[noun + 1] in ("of", "from")):
         return None
     behind = norm[noun + 1] if noun + 1 < clause.last else ""
-    spoken_of = behind in words["edition_verbs"] or behind in words["behind_plural"]
+    spoken_of = (
+        behind in words["edition_verbs"]
+        or behind in words["behind_plural"]
+        or (behind in (",", "(") and first - article == clause.first and _verb_behind_aside(scene, clause, noun + 1))
+    )
     return Phrase(_SUBJECT if spoken_of else _COMPARED, first - article, noun + 1)
 
 
@@ -171,7 +175,7 @@ def _cue(scene: Scene, clause: Clause, article: int) -> Phrase | None:
         return Phrase(_COMPARED, article - 1, noun + 1)
     if behind in words["edition_verbs"] and (definite or norm[article + 1] in ("true", "genuine", "real")):
         return Phrase(_SUBJECT, article, noun + 1)
-    if behind == "," and article == clause.first and definite and _verb_behind_aside(scene, clause, after):
+    if behind in (",", "(") and article == clause.first and definite and _verb_behind_aside(scene, clause, after):
         return Phrase(_SUBJECT, article, noun + 1)
     return None
 
@@ -192,7 +196,7 @@ def _noun(scene: Scene, clause: Clause, article: int) -> int | None:
             if following in words["edition_nouns"]:
                 continue
             return at
-        if word == "original" and following in words["edition_verbs"]:
+        if word in words["bare_editions"] and following in words["edition_verbs"]:
             return at
         if word in words["ordinal_nouns"] and word != "later" and following not in words["edition_nouns"]:
             bare = (
@@ -214,12 +218,14 @@ def _named(scene: Scene, article: int, noun: int) -> bool:
     return any(text[starts[at]].isupper() for at in range(article + 1, noun)) and not text.isupper()
 
 
-def _verb_behind_aside(scene: Scene, clause: Clause, comma: int) -> bool:
-    """ "The second printing, in green boards, puts right ...": a verb behind the aside's second comma or inside "which"."""
-    rest = scene.norm[comma + 1 : clause.last]
-    if rest[:1] in (["which"], ["with"]) and rest[:1] == ["which"]:
+def _verb_behind_aside(scene: Scene, clause: Clause, opened: int) -> bool:
+    """ "The second printing, in green boards, puts right ...", "the British edition (London, 1988) is": a verb behind the aside's
+    second comma or its closing bracket, or inside "which"."""
+    rest = scene.norm[opened + 1 : clause.last]
+    if rest[:1] == ["which"]:
         return True
-    if "," not in rest:
+    closing = ")" if scene.norm[opened] == "(" else ","
+    if closing not in rest:
         return False
-    behind = rest[rest.index(",") + 1 :]
+    behind = rest[rest.index(closing) + 1 :]
     return bool(behind) and behind[0] in roles()["edition_verbs"]

@@ -29,10 +29,12 @@ def ends(scene: Scene, clause: Clause, index: int, cue: Phrase, listed: bool) ->
         )
     if row.kind == "hedge" and word in roles()["grounds"]:
         return True
+    if row.sign == "asked" and word == ":":
+        return True
     if row.reach == "list":
         return _ends_list(scene, clause, index, cue, listed)
     if (
-        row.kind in ("hedge", "unchecked")
+        (row.kind in ("hedge", "unchecked") or row.sign == "asked")
         and word == "and"
         and scene.norm[index + 1 : index + 2]
         and scene.norm[index + 1] in roles()["new_subjects"]

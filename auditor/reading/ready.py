@@ -14,7 +14,7 @@ Phrases = dict[str, list[Spelling]]  # by first word, the longest first
 Spelled = Mapping[str, set[Spelling]]  # the word lists by id
 
 MARKS = frozenset({",", ":", ".", ";", ")", "\n", "?", "!", "|"})
-_LISTS = ("needs", "barred", "closer", "after", "not_after", "behind", "not_behind", "ahead", "about", "asked")
+_LISTS = ("needs", "barred", "closer", "after", "not_after", "behind", "not_behind", "ahead", "about", "not_about", "asked")
 
 
 def is_amount(norm: Sequence[str], index: int) -> bool:

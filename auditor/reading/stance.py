@@ -13,7 +13,7 @@ from dataclasses import dataclass, field
 from auditor.reading.answers import asked
 from auditor.reading.closing import LABEL_ENDS, answers_label, closes, of_printing, says_something, statement
 from auditor.reading.headings import headings
-from auditor.reading.othercopies import other_editions
+from auditor.reading.othercopies import is_lot, other_editions
 from auditor.reading.phrases import Phrase
 from auditor.reading.reach import ends
 from auditor.reading.rows import Row
@@ -58,6 +58,8 @@ def layers(scene: Scene) -> Layers:
     size = len(scene.words)
     laid = Layers([None] * size, [None] * size, [None] * size, [None] * size)
     told = _not_within(scene, spoken_cues(scene))
+    if scene.once(is_lot):
+        told = [cue for cue in told if cue.row.kind != "elsewhere"]  # "some" and "the other" are of the lot
     held = {cue.first for other in told for cue in scene.cues_between(other.first, other.last) if _holds(other, cue)}
     plain = [cue for cue in scene.cues if cue.first not in held]
     cues = {cue.first: cue for cue in (*other_editions(scene), *told, *plain)}

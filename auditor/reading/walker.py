@@ -252,8 +252,10 @@ def _stands(scene: Scene, made: Ready, found: Found) -> bool:
     ):
         return False
     number = scene.clause_of[found.first]
-    if form.about and lists["about"].isdisjoint(norm[scene.clauses[max(0, number - 1)].first : clause.last]):
-        return False
+    if form.about or form.not_about:
+        around = norm[scene.clauses[max(0, number - 1)].first : clause.last]
+        if (form.about and lists["about"].isdisjoint(around)) or not lists["not_about"].isdisjoint(around):
+            return False
     if form.asked and not _asked(scene, number, lists["asked"]):
         return False
     return not (form.unread and _read(scene, *carriers(found)))
