@@ -28,6 +28,9 @@ def tin_lantern() -> PointSet:
             point("ads", "book", "last leaf", "advertisement", ("advertisement for tobacco",), ("order form for Lantern Thrillers",)),
             point("photo", "jacket", "rear flap", "other", ("portrait with cat",), ("portrait with spectacles",)),
             point("barcode", "jacket", "rear panel", "other", ("no barcode",), ("barcode",)),
+            point("price", "jacket", "front flap", "price", ("7s 6d net",), ("21s net",)),
+            point("gutter", "book", "gutter of page 201", "statement", ("code K22",), ("no code",)),
+            point("stock", "book", "paper", "other", ("laid paper",), ("wove paper",)),
             point("prize", "jacket", "front panel", "blurb", ("no prize named",), ("Winner of the Corbel Medal",)),
         ),
     )  # fmt: skip
@@ -71,7 +74,16 @@ SAID = [
     ("bound in green", "boards=green cloth"),
     ("mine came in brown", "boards=brown cloth"),
     ("it is green sure enough", "boards=green cloth"),
+    # sums in words, codes, papers
+    ("wrapper priced at seven and six", "price=7s 6d net"),
+    ("seven shillings and sixpence on the flap", "price=7s 6d net"),
+    ("the guinea jacket", "price=21s net"),
+    ("a guinea on the front flap", "price=21s net"),
+    ("chain lines in the paper", "stock=laid paper"),
+    ("printed on ordinary wove", "stock=wove paper"),
+    ("K 22 in the fold of p201", "gutter=code K22"),
     # what isn't there
+    ("top edge: nil", "top=unstained"),
     ("No device.", "device=no device"),
     ("the heron isn't on the title page", "device=no device"),
     ("the device never appears on the title page", "device=no device"),
@@ -86,6 +98,11 @@ def test_said(text: str, value: str) -> None:
 
 
 QUIET = [
+    "The doctor's cat dies on page 9.",
+    "The heroine swears by violet ink.",
+    "He buys tobacco for a guinea and dies.",
+    "A framed heron may be had separately.",
+    "Page 61 has an e missing.",
     "A pressed violet falls out of page 30.",
     "The cat next door has slept on it.",
     "Smells of cigarettes.",

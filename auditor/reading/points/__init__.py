@@ -17,6 +17,7 @@ from auditor.reading.points.lexis import NO, Token, colours, tokens
 from auditor.reading.points.match import drafts_of, stated
 from auditor.reading.points.model import Index, Told
 from auditor.reading.points.sight import Found, Sight, asked, bare_colours, coloured, heard
+from auditor.reading.points.sums import in_words
 from auditor.reading.scene import Clause, Draft, Scene
 from auditor.reading.stance import Layers
 
@@ -29,7 +30,8 @@ _LABEL = 9  # words of a clause that may be a label
 def read_points(scene: Scene, work: PointSet, drafts: Sequence[Draft], laid: Layers) -> Iterator[Draft]:
     """Drafts of ``point`` for the readings that the text states; ``drafts`` are those of the other readers."""
     index = index_of(work)
-    yield from by_figures(index, [draft for draft in drafts if not asked(scene, draft.first)], laid)
+    priced = list(by_figures(index, [draft for draft in drafts if not asked(scene, draft.first)], laid))
+    yield from priced
     norm = _as_given(scene, index)
     for order, clause in enumerate(scene.clauses):
         line = [*_label(scene, norm, order), *tokens(norm, clause.first, clause.last)]
@@ -38,8 +40,13 @@ def read_points(scene: Scene, work: PointSet, drafts: Sequence[Draft], laid: Lay
             numbers = set(range(len(index.points)))
         if not numbers:
             continue
-        sights = list(_sights(scene, index, laid, clause, line, [index.points[number] for number in sorted(numbers)]))
-        found = [(sight, stated(sight)) for sight in sights]
+        points = [index.points[number] for number in sorted(numbers)]
+        for told in points:
+            if told.point.feature == "price":
+                yield from in_words(told, line, [*priced, *drafts])
+        sights = list(_sights(scene, index, laid, clause, line, points))
+        codes = {place for draft in drafts if draft.feature == "gutter_code" for place in range(draft.first, draft.last)}
+        found = [(sight, _not_of_figures(sight, stated(sight), codes)) for sight in sights]
         for sight, readings in found:
             yield from drafts_of(sight, [one for one in readings if not _elsewhere_better(sight, one, found)])
 
@@ -64,6 +71,13 @@ def _sights(
             seen = at.get(told.homes, plain)
         seen = bare_colours(scene, clause, seen, index.only[told]) if shaded else seen
         yield Sight(scene, laid, clause, own, told, told in index.alone, seen, index.only[told], soft)
+
+
+def _not_of_figures(sight: Sight, found: list[Found], codes: set[int]) -> list[Found]:
+    """Without the gutter codes that their own reader has read, and so ``by_figures``."""
+    if not sight.told.of_kind("gutter"):
+        return found
+    return [one for one in found if codes.isdisjoint(one.places)]
 
 
 def _elsewhere_better(sight: Sight, one: Found, found: Sequence[tuple[Sight, list[Found]]]) -> bool:

@@ -56,7 +56,7 @@ def _named_last(line: Sequence[Token], number: int, homes: frozenset[str]) -> bo
 
 def _denies_home(line: Sequence[Token], number: int, homes: frozenset[str]) -> bool:
     """ "Nothing (printed) on the flap", "the flap says nothing", "no topstain", "no dye on the top edge"."""
-    if _blank_behind(line, number, homes) or _blank_before(line, number, homes):
+    if _blank_behind(line, number, homes) or _blank_before(line, number, homes) or _answers(line, number, homes):
         return True
     if "top" not in homes:
         return False
@@ -67,6 +67,13 @@ def _denies_home(line: Sequence[Token], number: int, homes: frozenset[str]) -> b
         if kind(one) is not None or one in (",", ".", ";"):
             return False
     return False
+
+
+def _answers(line: Sequence[Token], number: int, homes: frozenset[str]) -> bool:
+    """ "Topstain: nil", "rear flap - nothing"."""
+    noun = line[number - 2][1] if number > 1 and line[number - 1][1] in (":", "-", "=", "?", "—") else ""
+    behind = line[number + 1][1] if number + 1 < len(line) else "."
+    return (noun in homes or kind(noun) in homes) and not behind[0].isalnum()
 
 
 def _blank_behind(line: Sequence[Token], number: int, homes: frozenset[str]) -> bool:

@@ -9,6 +9,8 @@ from auditor.reading.scene import roles
 
 _MILLIMETRES = "mm"
 _LARGE = 400  # no book measures more, in whatever unit: a year, a page
+_NO_CODE = {"p", "l", "c", "e", "s", "d", "v", "n", "b"}  # pages, lines, "circa", "e." of "t.e.g."
+_LONGEST_CODE = 3
 _QUOTED = 15  # words back to which a quotation mark may have opened
 
 
@@ -20,7 +22,17 @@ def opens_form(word: str) -> bool:
 
 def form_at(norm: Sequence[str], at: int, last: int) -> tuple[str, int] | None:
     """The stem of such a form at word ``at`` and the word behind it."""
-    return _measure(norm, at, last) or _letter_astray(norm, at, last)
+    return _measure(norm, at, last) or _code(norm, at, last) or _letter_astray(norm, at, last)
+
+
+def _code(norm: Sequence[str], at: int, last: int) -> tuple[str, int] | None:
+    """ "S31", "28 R", "N.14": a printer's code, as one word."""
+    word, behind = norm[at], at + 1
+    if _is_letter(word) and word not in _NO_CODE:
+        behind += behind < last and norm[behind] in (".", "-")
+        if behind < last and norm[behind].isdecimal() and len(norm[behind]) <= _LONGEST_CODE:
+            return f"{word}{norm[behind]}", behind + 1
+    return None
 
 
 def _measure(norm: Sequence[str], at: int, last: int) -> tuple[str, int] | None:

@@ -12,6 +12,7 @@ from auditor.reading.points.astray import NOTHING, Difference, difference
 from auditor.reading.points.features import features, statements
 from auditor.reading.points.lexis import NO, Token, colours, kind, tokens
 from auditor.reading.points.model import Index, Role, Said, Told, Way
+from auditor.reading.points.sums import spoken
 from auditor.reading.points.table import lexis
 from auditor.reading.words import words
 
@@ -90,6 +91,8 @@ def _keys(told: Told) -> Iterable[str]:
                 yield from NO
     if any(said.role for said in told.said):
         yield from _SLIPS
+    if told.point.feature == "price":
+        yield from (form[0] for reading in told.point.readings for form in spoken(reading.value))
     yield from (told.change.lost | told.change.gained) - {"word", "letter"}
     yield from (f"{letter}'s" for letter in told.change.doubled)
 

@@ -154,6 +154,25 @@ class Sight:
         around = norm[max(self.clause.first, first - 6) : min(last + 5, self.clause.last)]
         return not lexis()["telling_apart"].isdisjoint(around)
 
+    def of_a_story(self, places: frozenset[int]) -> bool:
+        """Whether the clause tells of the plot or of other goods, and the point's place isn't named in it."""
+        norm, table = self.scene.norm, lexis()
+        said = {word for word in norm[self.clause.first : self.clause.last] if stem(word) not in self.told.weights}
+        if self.told.of_kind("statement") and "#state" in self.at:
+            return False
+        if table["story"].isdisjoint(said) and table["goods"].isdisjoint(said):
+            return False
+        named = {one for at, one in self.line if at not in places}
+        return named.isdisjoint(self.told.place - lexis()["everyday"] | self.told.pages)
+
+    def of_another_page(self, places: frozenset[int]) -> bool:
+        """Whether the clause names a page, and not the one of this point."""
+        if not self.told.pages:
+            return False
+        segment = self.scene.segment_of
+        pages = {one for at, one in self.line if one.startswith("page") and one != "page" and segment[at] == segment[min(places)]}
+        return bool(pages) and pages.isdisjoint(self.told.pages)
+
     def anchors(self, apart_from: frozenset[int], near: int) -> bool:
         """Whether the point's place or feature is named near a word, by another word."""
         return any(

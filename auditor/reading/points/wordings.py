@@ -8,6 +8,7 @@ from auditor.reading.points.model import Said, Told, Way
 from auditor.reading.points.sight import NEAR, QUOTES, Found, Sight
 from auditor.reading.points.table import lexis
 
+_BEYOND_DOUBT = 2.5  # what weighs so much is told of the copy even where the clause tells of other things
 _ENOUGH, _ENOUGH_ALONE = 0.5, 0.6  # the part of a way's telling words that will do; more where no other reading vies
 
 
@@ -62,7 +63,9 @@ def _judge(sight: Sight, said: Said, way: Way, have: dict[str, list[int]], denie
         )
     if not enough or (denied and not way.lack and told.of_kind("statement") and "#state" not in keys):
         return None
-    if not _vouched(sight, said, have, places):
+    if not _vouched(sight, said, have, places) or (
+        weight < _BEYOND_DOUBT and (sight.of_a_story(places) or sight.of_another_page(places))
+    ):
         return None
     if denied and not said.lack and not way.lack and told.lack is not None and _states_the_lack(sight, keys, places):
         return Found(told.lack, places, weight, full, True) if sight.governed(places) else None
@@ -85,7 +88,7 @@ def _vouched(sight: Sight, said: Said, have: dict[str, list[int]], places: froze
     own = {place: need for need in have.keys() & said.own or have.keys() for place in have[need] if place in places}
     if not own.keys() <= sight.soft or any(need.endswith("@home") for need in own.values()):
         return True
-    if any(place not in sight.soft and need in said.own for need, stands in have.items() for place in stands):
+    if any(place in places and place not in sight.soft for need, stands in have.items() for place in stands):
         return True
     return any(one in sight.told.place and at not in places and abs(at - min(places)) <= NEAR for at, one in sight.line)
 
