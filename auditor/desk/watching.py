@@ -19,6 +19,7 @@ from auditor.reports.screen import safe
 from auditor.values import Listing, Reject
 from auditor.watchlist import keeping
 from auditor.watchlist.asked import to_mark
+from auditor.watchlist.elsewhere import elsewhere
 from auditor.watchlist.order import ORDERS, Row, in_order, row
 from auditor.watchlist.store import Store, Unusable, opened
 from auditor.watchlist.telling import changed_in_words, questions_in_words
@@ -72,11 +73,12 @@ def routes(shelf: Shelf, path: Path, page: Page) -> list[Route]:
 
     def the_list(store: Store, request: Request, form: Form) -> Response:
         by = request.query_params.get("by", "changed")
-        rows = in_order([row(each, shelf.sets) for each in store.all()], by if by in ORDERS else "changed")
+        others = elsewhere(store)
+        rows = in_order([row(each, shelf.sets, others) for each in store.all()], by if by in ORDERS else "changed")
         return page("watch.html", here="watch", rows=[_row(each) for each in rows], by=by, orders=_ORDERS)
 
     def one(store: Store, request: Request, form: Form) -> Response:
-        found = row(_get(store, request), shelf.sets)
+        found = row(_get(store, request), shelf.sets, elsewhere(store))
         maybe = request.query_params.get("maybe", "")
         return page("watched.html", here="watch", one=_one(found), maybe=int(maybe) if maybe.isdecimal() else None)
 
@@ -170,6 +172,7 @@ def _row(row: Row) -> dict[str, Any]:
         "questions": questions_in_words(row),
         "changed": changed_in_words(row),
         "decision": safe(watched.decision),
+        "elsewhere": list(row.elsewhere),
     }
 
 

@@ -44,6 +44,7 @@ def record(row: Row) -> dict[str, Any]:
                 {"place": each.question.place, "text": each.question.text, "state": each.state, "how": each.how}
                 for each in row.questions
             ],
+            "same_words": list(row.elsewhere),
             "notes": list(watched.notes),
             "decision": watched.decision,
         },
@@ -77,6 +78,7 @@ def _cells(row: Row) -> dict[str, Any]:
         "figures_claimed": row.prices.claimed,
         "history": "\n".join(f"{day_of(e.at)} {e.head}: {' '.join(e.lines)}" for e in row.entries),
         "asked": "\n".join(f"{each.state}: {each.question.place}" for each in row.questions),
+        "same_words": ", ".join(f"#{key}" for key in row.elsewhere),
         "notes": "\n".join(watched.notes),
         "decision": watched.decision,
     }

@@ -24,6 +24,7 @@ class Row:
     prices: Prices
     questions: tuple[Asked, ...]
     entries: tuple[Entry, ...]
+    elsewhere: tuple[int, ...] = ()  # the listings of the list in which its words also stand
 
     @property
     def changed(self) -> Entry | None:
@@ -34,7 +35,7 @@ class Row:
         return sum(each.state in states for each in self.questions)
 
 
-def row(watched: Watched, sets: Sets) -> Row:
+def row(watched: Watched, sets: Sets, elsewhere: Mapping[int, tuple[int, ...]]) -> Row:
     work = sets.get(watched.verdict.work or "")
     return Row(
         watched,
@@ -42,6 +43,7 @@ def row(watched: Watched, sets: Sets) -> Row:
         prices(watched.listing, watched.verdict, work),
         states(watched, sets),
         history(watched, sets),
+        elsewhere.get(watched.key, ()),
     )
 
 

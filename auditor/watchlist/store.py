@@ -54,6 +54,13 @@ class Store:
         )
         return [(key, Listing(*words)) for key, *words in rows]
 
+    def descriptions(self) -> list[tuple[int, str, str | None]]:
+        """Each listing's key, its text as last read, and what it is about: its work, else its title."""
+        return self._connection.execute(
+            "SELECT listing, text, coalesce(json_extract(verdict, '$.work'), title) FROM reading AS r "
+            "WHERE number = (SELECT max(number) FROM reading WHERE listing = r.listing) ORDER BY listing"
+        ).fetchall()
+
     def add(self, reading: Reading) -> int:
         """A listing not kept yet; its key, which no other listing ever gets."""
         key = self._connection.execute("INSERT INTO listing (seen) VALUES (?)", (reading.at,)).lastrowid or 0

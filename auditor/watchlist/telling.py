@@ -35,6 +35,9 @@ def listed(rows: Sequence[Row], screen: Console) -> None:
     with screen.capture() as printed:
         screen.print(table)
     print(re.sub(r" +$", "", printed.get().strip("\n"), flags=re.M), file=screen.file)
+    for row in rows:
+        if row.elsewhere:
+            indented(screen, Text(f"#{row.watched.key}: {also_in(row.elsewhere)}"), 0)
     indented(screen, Text(CAUTION, style="italic"), 0)
 
 
@@ -101,6 +104,8 @@ def _head(row: Row) -> Iterator[str]:
     if watched.listing.asking:
         told = [f"figures for what is {word}: {band}" for word, band in _bands(row)]
         yield "; ".join([f"asked {watched.listing.asking}", *told])
+    if row.elsewhere:
+        yield also_in(row.elsewhere)
     if watched.decision:
         yield f"decision: {watched.decision}"
 
@@ -126,3 +131,10 @@ def _part(screen: Console, heading: str, lines: Sequence[str]) -> None:
         words = line.lstrip(" ")
         indented(screen, Text(safe(words)), 2 + len(line) - len(words))
     screen.print()
+
+
+def also_in(others: tuple[int, ...]) -> str:
+    """``These words also stand in #3 and #7: they may describe another copy.``; empty where they stand in none."""
+    names = [f"#{key}" for key in others]
+    told = " and ".join([", ".join(names[:-1]), names[-1]] if len(names) > 1 else names)
+    return f"These words also stand in {told}: they may describe another copy." if names else ""

@@ -46,11 +46,13 @@ def open_list(file: Path | None) -> Iterator[Store]:
 
 def rows_of(points: list[Path] | None, file: Path | None) -> tuple[list[Row], Shelf]:
     """The whole list, in the order it was made."""
+    from auditor.watchlist.elsewhere import elsewhere
     from auditor.watchlist.order import row
 
     shelf, _ = open_shelf(points)
     with open_list(file) as store:
-        return [row(each, shelf.sets) for each in store.all()], shelf
+        others = elsewhere(store)
+        return [row(each, shelf.sets, others) for each in store.all()], shelf
 
 
 def get(store: Store, key: int) -> Watched:

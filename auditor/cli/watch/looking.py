@@ -39,11 +39,12 @@ def show(key: Key, points: Points = None, file: File = None) -> None:
     """Print one listing: its report, its history, its questions."""
     from auditor.reports import terminal
     from auditor.watchlist import telling
+    from auditor.watchlist.elsewhere import elsewhere
     from auditor.watchlist.order import row
 
     shelf, _ = open_shelf(points)
     with open_list(file) as store:
-        found = row(get(store, key), shelf.sets)
+        found = row(get(store, key), shelf.sets, elsewhere(store))
     screen = console()
     terminal.show(found.watched.listing, found.watched.verdict, found.work, screen)
     screen.print()
