@@ -7,6 +7,7 @@ from auditor.reading.scene import Draft, Scene, roles
 from auditor.values import Part, Stance
 
 _NEXT = {"no", "not", "without"}  # what they deny is another thing: "inscribed from grandpa no jackets"
+_ANEW = {"with", "there", "there's", "it", "i"}  # before a linker these begin another statement
 _JOINTS = {"but", "and", "&", ","}
 GOVERNED = {"defect", "repair", "owner_mark"}  # features whose part a noun decides
 
@@ -72,7 +73,7 @@ def behind(scene: Scene, draft: Draft, last: int) -> Phrase | None:
         elif phrase is not None and phrase.row.kind in ("term", "grade"):
             if linked:
                 return None
-        elif (word in words["list_enders"] and word != "is") or word in _NEXT or (word == "with" and not linked):
+        elif (word in words["list_enders"] and word != "is") or word in _NEXT or (word in _ANEW and not linked):
             return None
         index = phrase.last if phrase is not None else index + 1
     return None

@@ -48,6 +48,13 @@ from tests.reading.test_faults import told
         ("Remains of a supermarket label on the front cover.", {"sticker book asserted"}),
         ("Rear flap carries a 3-for-2 roundel.", {"sticker jacket asserted"}),
         ("Whiffs of the loft.", {"odor book asserted"}),
+        # repairs
+        ("Spine professionally relaid.", {"rebacked book asserted"}),
+        ("The spine has never been relaid.", {"rebacked book denied"}),
+        ("Pages 45-48 supplied from another copy.", {"replaced_leaf book asserted"}),
+        ("Leaf K4 is from another copy.", {"replaced_leaf book asserted"}),
+        ("The folding map is a photocopy.", {"replaced_leaf book asserted"}),
+        ("Text block resewn and put back in its own covers.", {"restored book asserted", "recased book asserted"}),
         # hands
         ("A child has been at the endpapers with crayon.", {"marking book asserted"}),
         ("Erased pencil still visible on the endpaper.", {"marking book asserted"}),

@@ -29,6 +29,9 @@ MARKS = {"signed", "owner_mark", "ex_library", "remainder_mark"}
         ("Once the property of a college reading room.", {"yes copy asserted"}),
         ("Bottom page edges sprayed by the wholesaler.", {"yes book asserted"}),
         ("No ink line, slash or dot on any edge.", {"yes book denied"}),
+        ("Stamped by a bookshop in Leeds on the rear pastedown.", {"stamp book asserted"}),
+        ("The author's inscription to a friend.", {"inscribed book asserted"}),
+        ("Inscribed 'For Ruth' and signed by the author.", {"inscribed book asserted", "signed book asserted"}),
         ("The author signed off his last chapter in haste.", set()),
     ],
 )
@@ -44,6 +47,7 @@ def test_whose_hand(text: str, claims: set[str]) -> None:
         ("The jacket on it is a modern copy.", {"facsimile jacket asserted"}),
         ("Jacket-less as published.", {"none issued jacket asserted"}),
         ("The dust jacket has gone the way of all dust jackets.", {"lacking jacket asserted"}),
+        ("Top corner of ffep clipped.", set()),
         ("The hero's leather jacket is a running joke.", set()),
     ],
 )

@@ -52,6 +52,7 @@ from tests.reading.test_faults import told
         ("Corners bumped with creases to the wrapper.", {"bump book asserted", "crease jacket asserted"}),
         ("The jacket shows wear but the book is stained.", {"rubbing jacket asserted", "stain book asserted"}),
         ("The jacket has a rip on the front and it's yellowed.", {"tear jacket asserted", "tanning jacket asserted"}),
+        ("Jacket is worn and there is a tear in the boards.", {"rubbing jacket asserted", "tear book asserted"}),
         # what was spoken of last
         ("Jacket bright, spine faded.", {"fading jacket asserted"}),
         ("The jacket is unclipped. Short tear at the crown.", {"tear jacket asserted"}),

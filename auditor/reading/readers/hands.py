@@ -44,7 +44,8 @@ def owner_or_author(scene: Scene, draft: Draft) -> Draft:
         by = "owner" if _among_owner_marks(scene, draft) else "author"
     elif by is None:
         plain = not following or following[0] in (".", ",", ";", "\n", "copy", "first", "not", "and")
-        by = "author" if plain or behind & {"title", "half"} else "owner"
+        signed = any(other.row.feature == "signed" for other in scene.between(draft.last, min(clause.last, draft.last + _NEAR)))
+        by = "author" if plain or signed or behind & {"title", "half"} else "owner"
     return replace(draft, feature="signed", value="inscribed", part="book") if by == "author" else draft
 
 

@@ -10,6 +10,7 @@ from auditor.reading.scene import Scene, roles
 _FAULTS = {"defect", "repair", "owner_mark"}
 _LONGEST_QUOTE = 25  # words
 _NEAR = 7  # words within which a cue or a place bears on a bare word
+_LEAVES = {"ffep", "fep", "rfep", "endpaper", "flyleaf", "leaf", "page", "pages", "endpapers"}
 _OLD = frozenset({"old", "neat", "early", "in", "ink'd", "inked"})
 _OWNED = {"ownership", "owner's", "owners", "owner"}  # no story's
 _CUES = frozenset({"denial", "unchecked", "exception"})
@@ -30,6 +31,8 @@ def silent(scene: Scene, phrase: Phrase) -> bool:
         return True
     if row.sign == "placed" and not (_cued(scene, phrase) or _placed(scene, phrase) or _listed(scene, phrase)):
         return True
+    if row.feature == "price_clipped":
+        return _leaf_clipped(scene, phrase)
     if row.feature not in _FAULTS:
         return row.feature == "ex_library" and _in_plot(scene, phrase)
     if scene.norm[max(0, phrase.first - 1)] in roles()["before_clipped"] and row.value in ("chip", "missing_leaf"):
@@ -43,6 +46,12 @@ def silent(scene: Scene, phrase: Phrase) -> bool:
         return True  # "ask for photos of any wear"
     owned = phrase.row.value == "name" and bool(_OWNED & set(scene.norm[phrase.first : phrase.last]))
     return _outside(scene, phrase) or _quoted(scene, phrase) or (not owned and _in_plot(scene, phrase))
+
+
+def _leaf_clipped(scene: Scene, phrase: Phrase) -> bool:
+    """ "Corner of the ffep clipped": of a leaf, and no price."""
+    before = [noun for noun in scene.between(scene.segment(phrase.first)[0], phrase.first) if noun.row.kind == "noun"][-1:]
+    return any(_LEAVES & set(scene.norm[noun.first : noun.last]) for noun in before)
 
 
 def _outside(scene: Scene, phrase: Phrase) -> bool:
