@@ -44,3 +44,18 @@ def test_a_denial_reaches_what_it_denies(text: str, claims: set[str]) -> None:
 @pytest.mark.parametrize("text", ["No jacket tears.", "Neither book nor jacket has any tears.", "Jacket: chips none."])
 def test_a_jacket_whose_faults_are_denied_is_there(text: str) -> None:
     assert told(text, {"jacket"}) == {"present jacket asserted"}
+
+
+@pytest.mark.parametrize(
+    ("text", "claims"),
+    [
+        ("I wouldn't go so far as to say it has no foxing.", {"foxing book asserted"}),
+        (
+            "May have highlighting, creases or a cracked spine as standard.",
+            {"marking book hedged", "crease book hedged", "crack book hedged"},
+        ),
+    ],
+)
+@pytest.mark.xfail(strict=True, reason="two denials that make none, boilerplate with an aside")
+def test_denials_not_yet_read(text: str, claims: set[str]) -> None:
+    assert told(text) == claims

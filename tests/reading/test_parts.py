@@ -100,3 +100,20 @@ def test_every_name_of_the_jacket(noun):
 )
 def test_every_name_of_the_book(noun):
     assert told(f"VG in jacket. Small stain to the {noun}.") == {"stain book asserted"}
+
+
+@pytest.mark.parametrize(
+    ("text", "claims"),
+    [
+        ("Jacket chipped, and likewise the spine of the book.", {"chip jacket asserted", "chip book asserted"}),
+        (
+            "A stain to the one and a chip out of the other, book and jacket in that order.",
+            {"stain book asserted", "chip jacket asserted"},
+        ),
+        ("Wear is confined to the wrapper; what it protected is unspotted.", {"rubbing jacket asserted", "foxing book denied"}),
+        ("Both the cloth and the paper that covers it have faded.", {"fading book asserted", "fading jacket asserted"}),
+    ],
+)
+@pytest.mark.xfail(strict=True, reason="parts told by a turn of the sentence alone")
+def test_parts_not_yet_told(text, claims):
+    assert told(text) == claims
