@@ -9,10 +9,9 @@ from auditor.reading import read
 from auditor.reading.starts import Start, starts_in
 from auditor.reading.words import _split, words
 
-PIECES = st.sampled_from(
-    """VG+/NF don't d/j $24.95 12s.6d 1st 1,000 P6 &amp; &#39;s isn&rsquo;t co&shy;py “fine” <br> <b <i>x</i> a<b>c ½ 1⁄2 ... — -
-    É ß İ naïve ﬁne 😀 _ x_y &bad &; U.S.A. 9–10""".split()
-)
+WRITTEN = """VG+/NF don't d/j $24.95 12s.6d 1st 1,000 P6 &amp; &#39;s isn&rsquo;t co&shy;py “fine” <br> <b <i>x</i> a<b>c ½ 1⁄2
+... — - É ß İ naïve ﬁne 😀 _ x_y &bad &; U.S.A. 9–10"""
+PIECES = st.sampled_from(WRITTEN.split())
 BLANKS = st.sampled_from([" ", "  ", "\n", " \n", "\r\n", "\t", "\u00a0", "\u00ad", "\u200b", ""])
 
 
