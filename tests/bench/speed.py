@@ -109,7 +109,7 @@ def _entity_rules() -> Language | None:
     try:
         from negspacy.negation import Negex  # noqa: F401  registers the component
     except ImportError:
-        print("  (negspacy is not installed: pip install negspacy)")
+        print("  (negspacy is not installed: pip install '.[bench]')")
         return None
     nlp = spacy.blank("en")
     nlp.add_pipe("sentencizer")
