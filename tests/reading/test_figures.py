@@ -120,3 +120,22 @@ def test_a_code_looked_for():
 
 def test_a_batch():
     assert claimed("From the first batch of 2,000.", "print_run") == said("book", "2000")
+
+
+@pytest.mark.parametrize(
+    ("text", "value"),
+    [
+        ("Letter Q of the 26 bound for friends of the press.", "Q of 26"),
+        ("Copy letter F of 26 lettered copies.", "F of 26"),
+        ("Ltd. ed. (350), no. 18, tissue guards all there.", "18 of 350"),
+        ("Ltd. ed. of 350, this no. 18.", "18 of 350"),
+        ("The limitation leaf calls for 750.", "of 750"),
+        ("Edition: 1,000 copies, of which this bears 612.", "612 of 1000"),
+    ],
+)
+def test_limitations_in_other_words(text, value):
+    assert claimed(text, "limitation") == said("book", value)
+
+
+def test_a_code_in_the_inner_margin():
+    assert claimed("Last leaf, inner margin: 36S.", "gutter_code") == said("book", "36S")

@@ -85,11 +85,18 @@ def read_bindings(scene: Scene) -> Iterator[Draft]:
             continue
         last, claimed = found
         taken.update(range(index, last))
-        if claimed and not _not_this(scene.norm, index):
+        if claimed and not _not_this(scene.norm, index) and not _of_clothes(scene, index):
             others: Stance | None = "elsewhere" if scene.norm[last : last + 1] in (["copies"], ["ones"], ["examples"]) else None
             yield Draft("binding", _shown(scene, index, last), index, last, "binding", part="book", stance=others)
         behind = last
     yield from read_shades(scene, scene.starting(START), lambda index: _shade(scene.norm, index), taken)
+
+
+def _of_clothes(scene: Scene, index: int) -> bool:
+    """ "A dress of green cloth", "red leather boots", "full board"."""
+    first, last = scene.segment(index)
+    near = {*scene.norm[max(first, index - 4) : index], *scene.norm[index + 1 : min(last, index + 4)]}
+    return bool(table()["clothes"] & near) or scene.norm[index : index + 2] in (["full", "board"], ["half", "board"])
 
 
 def _not_this(norm: list[str], index: int) -> bool:
@@ -243,7 +250,8 @@ def _behind_comma(norm: list[str], first: int, comma: int, adjectives: int, mate
     if norm[behind - 1] in half and before in table()["sides"]:
         return behind
     back = before in half or table()["short"].get(norm[first], norm[first]) in ("quarter", "half")
-    return material if back and norm[material - 1] in table()["sides"] and adjectives > comma + 1 else comma
+    described = adjectives > comma + 1 or material > adjectives + 1
+    return material if back and norm[material - 1] in table()["sides"] and described else comma
 
 
 def _shown(scene: Scene, first: int, last: int) -> str:

@@ -8,6 +8,7 @@ from typing import NamedTuple
 
 from auditor.reading.readers.counts import count_at, counting, openers
 from auditor.reading.readers.known_houses import year_of
+from auditor.reading.readers.lettered import lettered
 from auditor.reading.scene import Draft, Scene
 from auditor.reading.starts import Start
 from auditor.values import Stance
@@ -56,6 +57,8 @@ def read_copies(scene: Scene) -> Iterator[Draft]:
     """Drafts of ``limitation`` and ``print_run``."""
     limited: list[Count] = []
     index = 0
+    letters = list(lettered(scene))
+    yield from letters
     for at in scene.starting(_START):
         found = count_at(scene.norm, at) if at >= index else None
         if found is None:
@@ -67,7 +70,7 @@ def read_copies(scene: Scene) -> Iterator[Draft]:
             index = numbered.last
             yield numbered
             continue
-        if _counts_else(scene, count):
+        if _counts_else(scene, count) or any(letter.first < count.first < letter.last for letter in letters):
             continue
         kind = _kind(scene, count)
         if kind == "limitation" and count.value >= _FEWEST_LIMITED:
@@ -181,8 +184,14 @@ def _of_limited(scene: Scene, count: Count, before: list[str], copied: bool) -> 
     if [word for word in before[-3:] if word not in ("the", "only", "just")][-2:] == ["one", "of"]:
         of_these = before[-1] == "the" and following[:1] != [] and following[0] in words["goes_on"] and count.value >= _FEWEST_RUN
         return copied or of_these or bool(set(before) & words["limits"])
-    if "edition" in before[-3:-1] and "of" in before[-2:]:
-        return copied or bool(set(before) & words["marks"])
+    if before[-1:] == ["("] and set(before[-3:-1]) & {"edition", "ed", "edn"}:
+        return bool(set(before) & (words["limits"] | {"ltd"}))
+    if before[-2:] == ["calls", "for"]:
+        return bool(set(before) & words["limits"] | {"colophon", "leaf"} & set(before))
+    if before[-2:] == ["edition", ":"]:
+        return copied
+    if set(before[-3:-1]) & {"edition", "ed", "edn"} and "of" in before[-2:]:
+        return copied or bool(set(before) & (words["marks"] | {"ltd"}))
     return following == ["copies", "only"]
 
 
@@ -223,12 +232,17 @@ def _with_own_number(scene: Scene, count: Count) -> Draft:
         found = count_at(norm, at)
         if found is None or not 0 < found[0] <= count.value:
             continue
-        label = _label(scene, at)
+        label = at - 1 if norm[at - 1] in ("bears", "numbered") else _label(scene, at)
+        listed = (
+            label is not None
+            and norm[label - 1] in (",", ")", ";", ":")
+            and norm[count.first - 1 : count.first] in (["("], ["of"])
+        )
         if (
             label is not None
             and label >= count.last
-            and norm[label] in _LABELS
-            and (_THIS & set(norm[max(count.last, label - 4) : label]))
+            and (norm[label] in _LABELS or norm[label] == "bears")
+            and (listed or _THIS & set(norm[max(count.last, label - 4) : label]))
         ):
             return Draft("limitation", f"{found[0]} of {count.value}", count.first, found[1], "limitation", part="book")
     return Draft("limitation", f"of {count.value}", count.first, count.last, "limitation", part="book")

@@ -85,6 +85,8 @@ def _is_code(text: str, match: re.Match[str], named: bool) -> bool:
     if _ELSE_BEFORE.search(before) or text[match.end() : match.end() + 5].lower() == " size":
         return False
     near = text[max(0, match.start() - 40) : match.end() + 40].lower()
+    if "inner margin" in near:
+        return True
     if "gutter" in near:
         return code[0].isalpha()
     if not _PLAIN_CODE.fullmatch(code):

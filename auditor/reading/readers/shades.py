@@ -8,7 +8,8 @@ from functools import cache
 from auditor.knowledge import lexicon
 from auditor.reading.scene import Draft, Scene
 
-_LINKS = {"is", "are", "was", "in", "the", "a", ":", "—", "=", "being", "of", "remains", "?", "-", "its", "deep"}
+_LINKS = {"is", "are", "was", "in", "the", "a", ":", "—", "=", "being", "of", "remains", "?", "-", "its", "deep", "which"}
+_LINKS |= {"colour", "color", "it's", "just", "all"}
 
 _STOPS = {";", ",", ".", "\n", "—"}
 
@@ -29,7 +30,8 @@ def read_shades(scene: Scene, places: Sequence[int], colours_from: Callable[[int
             continue
         bare = last - index > 1 or scene.norm[index] not in listed("no_bare")
         if (bare or _this_one(scene, index)) and index not in taken and _of_binding(scene, index, last):
-            yield Draft("binding", _value(scene, index, last), index, last, "colour of the binding", part="book")
+            first = index - 2 if scene.norm[index - 1] == "," and scene.norm[index - 2] in listed("postposed") else index
+            yield Draft("binding", _value(scene, index, last), first, last, "colour of the binding", part="book")
         behind = last
 
 
@@ -68,15 +70,22 @@ def _value(scene: Scene, first: int, last: int) -> str:
     """The colour as given, with the cloth or boards that it is said of: "the cloth is grey"."""
     colour = " ".join(scene.words.quote(first, last).lower().split())
     noun = _noun_before(scene.norm[max(0, first - 5) : first]) or scene.norm[first - 1]
-    return f"{colour} {noun}" if noun in ("cloth", "boards") else colour
+    return f"{colour} {noun}" if noun in listed("postposed") else colour
+
+
+def _behind_material(before: list[str]) -> bool:
+    """ "Buckram, dull violet", "the cloth, which is blue": but not "red cloth, black"."""
+    opened = before[-2:-1] in ([], ["in"], ["the"], [","], ["."], ["for"], ["full"], ["original"], ["publisher's"])
+    return before[-1:] != [] and before[-1] in listed("postposed") and opened
 
 
 def _noun_before(before: list[str]) -> str | None:
     """The noun of the binding that stands before a colour with nothing but links between: "the binding's", "boards are"."""
     at, linked = len(before) - 1, False
-    while at >= 0 and before[at] in _LINKS:
+    while at >= 0 and (before[at] in _LINKS or (before[at] == "," and _behind_material(before[:at]))):
         at, linked = at - 1, True
     if at < 0 or "inside" in before:
         return None
     word = before[at].removesuffix("'s")
-    return word if word in listed("bindings") and (linked or word != before[at]) else None
+    named = word in listed("bindings") or (word in listed("postposed") and before[at + 1 : at + 2] == [","])
+    return word if named and (linked or word != before[at]) else None

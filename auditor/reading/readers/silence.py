@@ -5,6 +5,7 @@ from __future__ import annotations
 from auditor.reading.closing import LABEL_ENDS, closes
 from auditor.reading.nouns import governing
 from auditor.reading.phrases import Phrase
+from auditor.reading.readers.senses import everyday
 from auditor.reading.scene import Scene, roles
 
 _FAULTS = {"defect", "repair", "owner_mark"}
@@ -30,6 +31,8 @@ def silent(scene: Scene, phrase: Phrase) -> bool:
     if row.sign == "beside signature" and all(other.row.feature != "signed" or other is phrase for other in scene.content):
         return True
     if row.sign == "placed" and not (_cued(scene, phrase) or _placed(scene, phrase) or _listed(scene, phrase)):
+        return True
+    if everyday(scene, phrase):
         return True
     if row.feature == "price_clipped":
         return _leaf_clipped(scene, phrase)
