@@ -59,7 +59,7 @@ def _put(files: Sequence[BinaryIO], rows: npt.NDArray[Any], places: npt.NDArray[
     order = np.argsort(places, kind="stable")
     ends = np.searchsorted(places[order], np.arange(_FILES + 1, dtype=np.uint64))
     for place in np.flatnonzero(np.diff(ends)):
-        files[place].write(rows[order[ends[place] : ends[place + 1]]].tobytes())
+        files[int(place)].write(rows[order[ends[place] : ends[place + 1]]].tobytes())
 
 
 def _all(file: BinaryIO, kind: np.dtype[Any]) -> npt.NDArray[Any]:
