@@ -90,7 +90,7 @@ class File:
         with self.open() as stream:
             data = stream.read(LARGEST_WHOLE + 1)
         if len(data) > LARGEST_WHOLE:
-            raise ValueError(f"is larger than {LARGEST_WHOLE >> 20} MB: expected a table, or pages of their own")
+            raise ValueError(f"is larger than {LARGEST_WHOLE >> 20} MB: expected a page, a text, or a table as .csv or .jsonl")
         return data
 
 

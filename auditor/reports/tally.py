@@ -15,7 +15,7 @@ from auditor.weighing.scores import concern
 
 MOST_REJECTS = 500  # that a page tells one by one; a file of rejects holds all
 MOST_SOURCES = 500
-_FIGURES = 4  # significant figures of a price in the picture, so that the number of different prices is bounded
+_FIGURES = 3  # significant figures of a price in the picture, so that the number of different prices is bounded
 
 Concern = tuple[bool, int, int, int, int]
 

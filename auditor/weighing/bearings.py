@@ -43,7 +43,7 @@ class Beside(NamedTuple):
     clipped: bool
 
 
-@lru_cache(maxsize=16384)
+@lru_cache(maxsize=8192)
 def bearings(index: Index, feature: str, value: str, part: str, stance: str, *, beside: Beside) -> tuple[Bearing, ...]:
     claim = Claim(feature, value, part, stance, 0, 0)  # type: ignore[arg-type]  # they come from a claim's key
     full = index.cells.full

@@ -48,7 +48,7 @@ def deciding(case: Case) -> tuple[PointMasks, ...]:
     return tuple(masks for masks in points if any(_tells_apart(masks, one, other) for one, other in pairs))
 
 
-@lru_cache(maxsize=16384)
+@lru_cache(maxsize=4096)
 def _plan(index: Index, part: str, inside: int, outside: int, told: frozenset[str]) -> tuple[Question, ...]:
     """The questions of one part, to tell the cells ``inside`` what is claimed from those ``outside``."""
     places: dict[str, list[PointMasks]] = {}
