@@ -119,3 +119,20 @@ QUIET = [
 @pytest.mark.parametrize("text", QUIET)
 def test_quiet(text: str) -> None:
     assert said(text) == set()
+
+
+KNOWN = [
+    ("green one this", {("boards=green cloth", "asserted")}),
+    ("Its owls? Gone from this one.", {("ends=pattern of owls", "denied")}),
+    (
+        "Others have a portrait with a cat, ours hasn't.",
+        {("photo=portrait with cat", "elsewhere"), ("photo=portrait with cat", "denied")},
+    ),
+    ("Not sure what the back flap shows.", {("photo=portrait with cat", "unchecked")}),
+]
+
+
+@pytest.mark.parametrize(("text", "told"), KNOWN)
+@pytest.mark.xfail(strict=True, reason="no noun behind, back reference, a place alone that was not looked at")
+def test_known_failures(text: str, told: set[tuple[str, str]]) -> None:
+    assert said(text) == told

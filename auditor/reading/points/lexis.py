@@ -232,7 +232,21 @@ def _before(line: Sequence[Token], at: int, kind: Callable[[str], str | None]) -
 
 
 def _beyond(line: Sequence[Token], at: int, kind: Callable[[str], str | None]) -> str | None:
-    if at >= len(line) or line[at][1] not in ("on", "to", "at", "along", "of", "over", "in", "across"):
+    if at >= len(line) or line[at][1] not in (
+        "on",
+        "to",
+        "at",
+        "along",
+        "of",
+        "over",
+        "in",
+        "across",
+        "round",
+        "around",
+        "inside",
+        "down",
+        "upon",
+    ):
         return None
     for ahead in range(at + 1, min(at + 1 + _BEYOND, len(line))):
         word = line[ahead][1]

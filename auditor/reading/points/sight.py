@@ -213,8 +213,7 @@ def bare_colours(scene: Scene, clause: Clause, at: dict[str, list[int]], only: f
             before = [word for word in norm[max(clause.first, place - 3) : place] if word not in table["shade_words"]]
             behind = norm[place + 1] if place + 1 < clause.last else ""
             opened = before[-1:] and (
-                before[-1] in table["copula_before"]
-                or (before[-1] in ("in", "the") and before[-2:-1] and before[-2] in table["issued_in"])
+                before[-1] in table["copula_before"] or (norm[place - 1] in ("in", "the") and before[-1] in table["issued_in"])
             )
             ends = not behind or not behind[0].isalnum() or behind in table["behind_colour"]
             if (opened and ends) or (behind in table["ones"] and before[-1:] and before[-1] in table["articles"]):

@@ -41,7 +41,7 @@ def in_words(told: Told, line: Sequence[Token], drafts: Sequence[Draft]) -> Iter
 
 def sums(told: Told, line: Sequence[Token]) -> Iterator[tuple[str, int, int]]:
     """The readings of a point of price that the line states so, with the first word and the one behind the last."""
-    said = [(at, one) for at, one in line if one != "-"]
+    said = [(at, "and" if one == "&" else one) for at, one in line if one != "-"]
     stems = [one for _, one in said]
     beside = not (lexis()["price_words"] | told.place).isdisjoint(stems)
     for reading in told.point.readings:
