@@ -3,8 +3,8 @@
 ``lexis`` brings words to what they mean and a colour to its noun, ``features`` says what a line of words tells, ``index``
 prepares a point set (``model``) once. ``match`` reads a clause, a ``sight`` of it for each point, by ``wordings`` and ``slips``;
 ``aliases`` hears in it what else a point's things are called, ``astray`` the letter or word that a slip lost, ``cardinals``
-numbers in words. ``figures`` takes over prices, number lines, gutter codes and blind stamps from the claims already read, ``sums`` finds
-the set's prices in everyday words.
+numbers in words. ``figures`` takes over prices, number lines, gutter codes and blind stamps from the claims already read,
+``sums`` finds the set's prices in everyday words.
 """
 
 from __future__ import annotations
