@@ -9,6 +9,7 @@ from auditor.reading.compounds import parted
 from auditor.reading.mending import Mender
 from auditor.reading.phrases import PhraseFinder
 from auditor.reading.points import read_points
+from auditor.reading.points.cardinals import figure
 from auditor.reading.readers.bindings import read_bindings
 from auditor.reading.readers.editions import read_editions
 from auditor.reading.readers.figures import read_figures
@@ -69,11 +70,11 @@ def read_text(text: str, finder: PhraseFinder, mender: Mender, work: PointSet | 
 
 
 def _outside_titles(scene: Scene, work: PointSet, drafts: list[Draft]) -> list[Draft]:
-    """Without the drafts inside a mention of the work's title: "Low Water Mark" tells of no water."""
-    norm = scene.norm
+    """Without the drafts inside a mention of the work's title: "Low Water Mark" tells of no water, "7 Paper Kites" of none."""
+    norm = [figure(word) for word in scene.norm]
     spans = [
         (at, at + len(title))
-        for title in (words(title).norm for title in (work.work.title, *work.work.also_titled))
+        for title in ([figure(word) for word in words(name).norm] for name in (work.work.title, *work.work.also_titled))
         if len(title) > 1 and title[0] in norm
         for at in range(len(norm) - len(title) + 1)
         if norm[at] == title[0] and norm[at : at + len(title)] == title

@@ -4,6 +4,7 @@ import pytest
 
 from auditor.knowledge import lexicon
 from auditor.reading import read
+from tests.weighing.builders import make_set
 
 
 def clear(text: str) -> dict[str, bool]:
@@ -44,3 +45,12 @@ def test_one_clear_telling_is_enough():
 def test_each_word_makes_a_sentence_unclear(word):
     assert clear("Priced $10.95 on the flap here.")["10.95 USD"]
     assert not clear(f"Priced $10.95 on the flap here {word}.").get("10.95 USD", False)
+
+
+def test_a_title_told_with_a_figure_tells_no_point():
+    work = make_set(
+        [{"id": "t"}], [{"id": "front", "part": "jacket", "readings": {"seven kites": ["t:1"], "five kites": ["t:1"]}}]
+    )
+    work = work.model_copy(update={"work": work.work.model_copy(update={"title": "Seven Paper Kites"})})
+    assert not [claim for claim in read("7 Paper Kites, UK first", work) if claim.feature == "point"]
+    assert [claim.value for claim in read("Seven kites on the front of the jacket.", work) if claim.feature == "point"]

@@ -45,6 +45,12 @@ def number_at(norm: Sequence[str], at: int, last: int) -> tuple[str, int] | None
     return str(total), behind
 
 
+def figure(word: str) -> str:
+    """ "seven" as "7"; any other word as it is."""
+    small, _ = _values()
+    return str(small[word]) if word in small else word
+
+
 def roman(word: str) -> str | None:
     """ "xix" as "19"; no English word and no letter by itself is one."""
     if len(word) < 2 or word in right_words() or not _ROMAN_FORM.fullmatch(word):
