@@ -61,9 +61,3 @@ def test_a_satisfied_point_that_lays_another_aside_does_not_raise_what_is_missin
     before = weighed("printing=1", "point=boards=blue", unclear=("point=misprint=heron",))
     after = weighed("printing=1", "point=boards=blue", "point=misprint=heroin", unclear=("point=misprint=heron",))
     assert after.scores.missing <= before.scores.missing
-
-
-def test_a_first_edition_that_may_be_another_copy_overclaims_nothing():
-    told = ("point=misprint=heron", "point=boards=blue")
-    assert "overclaim" in kinds(weighed("edition=1", *told))
-    assert "overclaim" not in kinds(weighed(*told, unclear=("edition=1",)))

@@ -78,12 +78,10 @@ def _put_forward(case: Case) -> Iterator[Finding]:
 
 
 def _later_printing(case: Case) -> Iterator[Finding]:
-    """ "First edition" said of what is shown to be a later printing. Said with its printing, with a doubt or in a sentence that
-    talks of other copies as well, it overclaims nothing."""
+    """ "First edition" said of what is shown to be a later printing. Said with its printing or a doubt, it overclaims nothing."""
     said = case.claimed
     openly = case.has("printing", stances=("denied", "hedged", "unchecked")) + case.has("number_line", stances=("hedged",))
-    clear = any(claim.clear for claim in said.claims)
-    if openly or said.edition is None or said.narrow or not (said.asserted and clear):
+    if openly or said.edition is None or said.narrow or not said.asserted:
         return
     first = case.index.cells.printing(said.edition, 1)
     if not case.book.sure & first and not case.book.sure & ~said.mask:
