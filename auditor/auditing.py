@@ -13,6 +13,7 @@ from auditor.intake.columns import recognise
 from auditor.intake.rows import plain, price_words
 from auditor.knowledge.shelf import Shelf
 from auditor.reading import find_isbns, read
+from auditor.reading.clean import Clean
 from auditor.reports.flat import flat
 from auditor.values import Claim, Verdict
 from auditor.weighing import weigh
@@ -49,7 +50,8 @@ def audit(
 
 def audit_on(shelf: Shelf, text: str, title: str | None = None, asking: str | None = None) -> Verdict:
     """``audit`` with a shelf at hand; ``asking`` is an amount and an ISO currency, or an amount alone."""
-    match = shelf.match(text, title, find_isbns(f"{title or ''}\n{text}"))
+    shown, named = Clean(text).text, Clean(title).text if title else title
+    match = shelf.match(shown, named, find_isbns(f"{named or ''}\n{shown}"))
     work = shelf.sets[match.stem] if match else None
     claims = read(text, work)
     title_claims = read(title, work) if title else ()

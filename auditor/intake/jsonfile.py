@@ -109,6 +109,7 @@ def _past_blanks(text: str, at: int) -> int:
 def _listings(file: File, entries: Iterator[_Entry], columns: Mapping[str, str]) -> Iterator[Item]:
     known: dict[tuple[str, ...], Columns] = {}
     told: set[str] = set()
+    number = 0
     for number, (words, value, fault) in enumerate(entries, 1):
         if isinstance(value, dict) and isinstance(value.get("listing"), dict):
             value = {**value["listing"], **{name: part for name, part in value.items() if name == "id"}}
@@ -125,6 +126,8 @@ def _listings(file: File, entries: Iterator[_Entry], columns: Mapping[str, str])
         yield from (Note(file.name, note) for note in said if note not in told)
         told.update(said)
         yield from listing(value, found, Place(file.name, words, f"{file.stem}-{number}"))
+    if not number:
+        raise ValueError("holds no listing: expected objects with text or title")
 
 
 def _kind(value: object) -> str:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from functools import cache
 
 from auditor.knowledge.points import PointSet
+from auditor.reading.clean import Clean
 from auditor.reading.compounds import parted
 from auditor.reading.mending import Mender
 from auditor.reading.phrases import PhraseFinder
@@ -46,7 +47,8 @@ def read(text: str, work: PointSet | None = None) -> tuple[Claim, ...]:
 
 def read_text(text: str, finder: PhraseFinder, mender: Mender, work: PointSet | None = None) -> tuple[Claim, ...]:
     """``read`` with a finder and a mender of one's own."""
-    split = words(text)
+    clean = Clean(text)
+    split = words(clean.text)
     if not len(split):
         return ()
     split = mender.mend(split)
@@ -66,7 +68,7 @@ def read_text(text: str, finder: PhraseFinder, mender: Mender, work: PointSet | 
     if work is not None:
         drafts += read_points(scene, work, drafts, laid)
         drafts = _outside_titles(scene, work, drafts)
-    return settle(scene, drafts, laid)
+    return tuple(clean.back(claim) for claim in settle(scene, drafts, laid))
 
 
 def _outside_titles(scene: Scene, work: PointSet, drafts: list[Draft]) -> list[Draft]:

@@ -7,12 +7,13 @@ from collections.abc import Sequence
 from typing import Any
 
 from auditor.reports.run import Result
+from auditor.reports.words import BRIEF_CAUTION
 from auditor.values import Listing, Verdict
 
 
 def record(listing: Listing, verdict: Verdict) -> dict[str, Any]:
     """One result as plain lists and dicts."""
-    return {"id": listing.id, "listing": listing.to_dict(), **verdict.to_dict()}
+    return {"id": listing.id, "listing": listing.to_dict(), **verdict.to_dict(), "caution": BRIEF_CAUTION}
 
 
 def line(listing: Listing, verdict: Verdict) -> str:

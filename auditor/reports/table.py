@@ -11,12 +11,13 @@ from typing import Any, BinaryIO
 from auditor.intake.cells import neutralised
 from auditor.reports.flat import flat
 from auditor.reports.run import Result
+from auditor.reports.words import BRIEF_CAUTION
 from auditor.values import Listing, Verdict
 
 
 def cells(listing: Listing, verdict: Verdict) -> dict[str, Any]:
     """One row by column name: words, None where the listing doesn't tell, the scores as numbers."""
-    return {"id": listing.id, **listing.to_dict(), **flat(verdict)}
+    return {"id": listing.id, **listing.to_dict(), **flat(verdict), "caution": BRIEF_CAUTION}
 
 
 HEADS = tuple(cells(Listing("", ""), Verdict(None, (), "unclaimed")))

@@ -7,10 +7,8 @@ from collections.abc import Sequence
 from auditor.knowledge.points import Copies, PointSet
 from auditor.values import Listing, Standing, Verdict
 
-CAUTION = (
-    "Text only: neither an authentication nor an appraisal. See the copy, ask a specialist; "
-    "local consumer law and the marketplace's rules come first."
-)
+BRIEF_CAUTION = "Text only: neither an authentication nor an appraisal."  # in each row and object of a file
+CAUTION = f"{BRIEF_CAUTION} See the copy, ask a specialist; local consumer law and the marketplace's rules come first."
 
 STANDING: dict[Standing, str] = {
     "supported": "The evidence told leaves nothing but what is claimed.",

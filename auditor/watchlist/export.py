@@ -13,6 +13,7 @@ from auditor.knowledge.points import PointSet
 from auditor.reports import files, jsonlines
 from auditor.reports.flat import flat
 from auditor.reports.run import Run
+from auditor.reports.words import BRIEF_CAUTION
 from auditor.watchlist.order import Row
 from auditor.watchlist.values import day_of
 from auditor.whole import whole_text
@@ -81,6 +82,7 @@ def _cells(row: Row) -> dict[str, Any]:
         "same_words": ", ".join(f"#{key}" for key in row.elsewhere),
         "notes": "\n".join(watched.notes),
         "decision": watched.decision,
+        "caution": BRIEF_CAUTION,
     }
 
 
