@@ -46,7 +46,7 @@ def test_a_leaf_from_another_copy():
         "printing 2 of “the trade "
         "edition” (invented). Without it the text leaves any printing of “the bce edition”. A leaf that "
         "comes from another copy would "
-        "explain it; the seller can tell."
+        "explain it; that can be asked."
     )
     assert (finding.severity, finding.points) == ("weighty", ("line", "boards", "slip"))
 

@@ -128,7 +128,7 @@ def _made_up(case: Case) -> Finding | None:
         if left and (told or club):
             text = (
                 f"The {leaf} and the rest of the book do not go together: {reasons(of_leaf)}. Without it the text leaves "
-                f"{case.index.describe(left)}. A leaf that comes from another copy would explain it; the seller can tell."
+                f"{case.index.describe(left)}. A leaf that comes from another copy would explain it; that can be asked."
             )
             return Finding("made-up copy", "weighty", text, spans((*told, *claims_of(everything))), points_of(everything))
     if told:
