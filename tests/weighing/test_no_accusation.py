@@ -9,7 +9,8 @@ from auditor.auditing import audit_on, open_shelf
 from tests.test_cli import DEMO
 
 ACCUSING = re.compile(
-    r"\b(?:(?:the|this) (?:seller|dealer|shop)|he|she|they|fakes?|faked|forge\w*|fraud\w*|lie[sd]?|lying|liar|dishonest\w*|decei\w*|decept\w*|cheat\w*"
+    r"\b(?:(?:the|this) (?:seller|dealer|shop)|he|she|they"
+    r"|fakes?|faked|forge\w*|fraud\w*|lie[sd]?|lying|liar|dishonest\w*|decei\w*|decept\w*|cheat\w*"
     r"|mislead\w*|misrepresent\w*|conceal\w*|hid(?:e|es|den|ing)|pretend\w*|false(?:ly)?|untrue|scam\w*|suspicious\w*|trick\w*|dubious"
     r"|shady|counterfeit\w*|swindle\w*|bogus|genuine|authentic|worth|overpriced|bargain|rip-?off)\b",
     re.IGNORECASE,
