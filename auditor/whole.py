@@ -2,12 +2,11 @@
 
 from __future__ import annotations
 
-import io
 import os
 from collections.abc import Iterator
 from contextlib import contextmanager
 from pathlib import Path
-from typing import BinaryIO, TextIO
+from typing import BinaryIO
 
 try:
     import fcntl
@@ -36,15 +35,6 @@ def whole(path: Path) -> Iterator[BinaryIO]:
         except BaseException:
             part.unlink(missing_ok=True)
             raise
-
-
-@contextmanager
-def whole_text(path: Path) -> Iterator[TextIO]:
-    """As ``whole``, for text: UTF-8, line ends as they are written."""
-    with whole(path) as stream:
-        text = io.TextIOWrapper(stream, encoding="utf-8", newline="")
-        yield text
-        text.detach()
 
 
 @contextmanager

@@ -34,7 +34,8 @@ def scan(
         list[Path],
         typer.Argument(
             metavar="PATH",
-            help="Files or folders: .csv .tsv .jsonl .json .parquet .xlsx .txt .html .mhtml .eml, each also as .gz or in a .zip",
+            help="Files or folders: tables, workbooks, JSON, texts and saved pages, such as .csv, .xlsx, .jsonl, .txt or .html, "
+            "each also as .gz or in a .zip.",
         ),
     ],
     points: Points = None,
@@ -44,7 +45,7 @@ def scan(
     ] = None,
     out: Annotated[
         list[Path] | None,
-        typer.Option(metavar="FILE", help="Keep the results; the suffix tells the kind: .jsonl, .csv, .parquet, .xlsx, .html."),
+        typer.Option(metavar="FILE", help="Keep the results; the suffix tells the kind, such as .csv, .jsonl or .html."),
     ] = None,
     rejects: Annotated[
         Path | None, typer.Option(metavar="FILE", help="Keep what could not be read, with place and reason: .csv or .jsonl.")
@@ -67,12 +68,11 @@ def scan(
     kinds = kinds_of(fail_on)
     columns = columns_of(column)
     outs = outs_of(out, folders=bool(cluster))
-    if rejects is not None:
-        from auditor.reports.rejects import KINDS
+    if rejects or same_words:
+        from auditor.reports.records import KINDS
 
-        outs_of([rejects], "--rejects", tuple(KINDS), folders=bool(cluster))
-    if same_words is not None:
-        outs_of([same_words], "--same-words", (".csv", ".jsonl"))
+        outs_of([rejects] if rejects else [], "--rejects", tuple(KINDS), folders=bool(cluster))
+        outs_of([same_words] if same_words else [], "--same-words", tuple(KINDS))
     if resume and not (outs or rejects or same_words):
         wrong("--resume: only a scan with --out can be taken up")
     from auditor.reports import overview, screen

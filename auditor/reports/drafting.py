@@ -14,7 +14,8 @@ from auditor.reports.flat import worst_first
 from auditor.values import Claim, FindingKind, Listing, Verdict
 from auditor.weighing.practice import table
 
-_DISAGREE: tuple[FindingKind, ...] = ("contradiction", "married jacket", "other edition", "made-up copy", "overclaim")
+# Kinds that a draft tells otherwise: as what would show it, words to avoid, grades; a price is the seller's own.
+_OTHERWISE: tuple[FindingKind, ...] = ("missing evidence", "loose wording", "grade conflict", "asking price")
 
 
 @dataclass(frozen=True, slots=True)
@@ -41,7 +42,7 @@ def advise(listing: Listing, verdict: Verdict) -> Advice:
         shown=tuple(question.text for question in verdict.questions),
         avoid=tuple((value, f"{known[value]['text']} ({known[value]['source']})") for value in lapses if value in known),
         grades=tuple(each.text for each in findings if each.kind == "grade conflict"),
-        disagree=tuple(each.text for each in findings if each.kind in _DISAGREE),
+        disagree=tuple(each.text for each in findings if each.kind not in _OTHERWISE),
     )
 
 

@@ -21,6 +21,8 @@ Add = Callable[[bytes], object]
 
 
 class Kind(NamedTuple):
+    """``piece`` makes results into bytes, ``joining`` yields what adds such pieces to a file."""
+
     piece: Callable[[Sequence[Result]], bytes]
     joining: Callable[[BinaryIO], AbstractContextManager[Add]]
 
@@ -48,6 +50,13 @@ def write_page(path: Path, tally: Tally, sets: Mapping[str, PointSet]) -> None:
 
 
 @contextmanager
+def joined(path: Path) -> Iterator[Add]:
+    """Yields a function that adds a piece to the file. Raises KeyError for a suffix that isn't in ``KINDS``, OSError."""
+    with whole(path) as stream, KINDS[path.suffix.lower()].joining(stream) as add:
+        yield add
+
+
+@contextmanager
 def writing(path: Path, run: Run | None = None) -> Iterator[Callable[[Listing, Verdict], object]]:
     """Yields a function that adds one result. The file takes its place when the block ends well; else nothing is left behind.
     ``run`` is what the report may tell beside the results.
@@ -55,14 +64,13 @@ def writing(path: Path, run: Run | None = None) -> Iterator[Callable[[Listing, V
     Raises KeyError for a suffix that isn't in ``KNOWN``, OSError when the folder can't be written to.
     """
     run = run or Run()
-    suffix = path.suffix.lower()
-    if suffix == PAGE:
+    if path.suffix.lower() == PAGE:
         tally = Tally(page.MOST_ROWS, run.sets)
         yield tally.add
         for reject in run.rejects:
             tally.reject(reject)
         write_page(path, tally, run.sets)
     else:
-        kind = KINDS[suffix]
-        with whole(path) as stream, kind.joining(stream) as add:
-            yield lambda listing, verdict: add(kind.piece([(listing, verdict)]))
+        piece = KINDS[path.suffix.lower()].piece
+        with joined(path) as add:
+            yield lambda listing, verdict: add(piece([(listing, verdict)]))

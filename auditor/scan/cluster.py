@@ -11,18 +11,17 @@ import shutil
 from collections.abc import Callable, Iterator
 from concurrent.futures import CancelledError
 from contextlib import contextmanager
-from importlib.metadata import PackageNotFoundError, version
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
 from auditor.knowledge.shelf import Shelf
-from auditor.reports.files import PAGE, write_page
+from auditor.reports.files import KINDS, PAGE, write_page
 from auditor.reports.tally import Tally
 from auditor.scan.chunk import Part
 from auditor.scan.drive import Heard, Job
 from auditor.scan.errors import CannotStart, ScanFailed
 from auditor.scan.partition import Places, audit_partition, partitions
-from auditor.scan.plan import Plan, changed, plan
+from auditor.scan.plan import Plan, changed, plan, program
 from auditor.scan.shipment import Shipment
 from auditor.whole import whole
 
@@ -91,21 +90,13 @@ def _check(client: Client) -> None:
             raise CannotStart(f"worker {worker} has version {other} of the program, here it is {program()}")
 
 
-def program() -> str:
-    """The program's version."""
-    try:
-        return version("listing-text-auditor")
-    except PackageNotFoundError:
-        return "of a checkout"
-
-
 def _places(job: Job) -> Places:
     outs = tuple(path for path in job.outs if path.suffix.lower() != PAGE)
     if job.same_words:
         raise CannotStart("--same-words compares all listings of a scan, which a cluster does not: leave one of the two out")
     first = next(iter((*outs, *([job.rejects] if job.rejects else []))), None)
     if first is None:
-        raise CannotStart("needs an --out or --rejects for its parts: .jsonl, .csv, .parquet or .xlsx")
+        raise CannotStart(f"needs an --out or --rejects for its parts: {' or '.join(KINDS)}")
     return Places(Path.cwd(), outs, job.rejects, first / ".scan")
 
 

@@ -3,23 +3,20 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Sequence
-from contextlib import ExitStack
 from dataclasses import dataclass
 from itertools import islice
 from pathlib import Path
 
 from auditor.intake import open_pieces
 from auditor.knowledge.shelf import Shelf
-from auditor.reports import rejects
-from auditor.reports.files import KINDS, PAGE, write_page
+from auditor.reports.files import PAGE, write_page
 from auditor.reports.tally import Tally
 from auditor.scan.chunk import SAME_WORDS, Part, Wanted, chunks
 from auditor.scan.errors import CannotStart
+from auditor.scan.filling import filling
 from auditor.scan.journal import Journal, opened
 from auditor.scan.plan import Plan, changed, plan
 from auditor.scan.workers import audited
-from auditor.values import Reject
-from auditor.whole import whole
 
 Heard = Callable[[Part, int], None]
 
@@ -120,21 +117,9 @@ def _taken_up(journal: Journal, found: Plan, job: Job) -> Iterator[Part]:
 
 def _publish(job: Job, journal: Journal, tally: Tally, shelf: Shelf) -> None:
     """Makes the files from the journal: all are written before the first takes its place."""
-    with ExitStack() as stack:
-        adds = []
-        for path in job.outs:
-            suffix = path.suffix.lower()
-            if suffix != PAGE:
-                adds.append((suffix, stack.enter_context(KINDS[suffix].joining(stack.enter_context(whole(path))))))
-        if job.rejects:
-            head, told = rejects.KINDS[job.rejects.suffix.lower()]
-            stream = stack.enter_context(whole(job.rejects))
-            stream.write(head)
+    with filling(job.outs, job.rejects) as add:
         for part in journal.parts():
-            for suffix, add in adds:
-                add(part.pieces[suffix])
-            if job.rejects:
-                stream.write(told([each for each in part.told if isinstance(each, Reject)]))
+            add(part)
         if job.same_words:
             from auditor.scan import sharing
 

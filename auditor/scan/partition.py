@@ -11,10 +11,9 @@ from pathlib import Path
 from auditor.intake import KINDS as INPUTS
 from auditor.intake import Note, find, open_pieces
 from auditor.knowledge.shelf import Shelf
-from auditor.reports import rejects
-from auditor.reports.files import KINDS
 from auditor.reports.tally import Tally
 from auditor.scan.chunk import Part, Wanted, audit_chunk, chunks
+from auditor.scan.filling import filling
 from auditor.scan.shipment import Shipment
 from auditor.values import Reject
 from auditor.whole import whole
@@ -80,21 +79,11 @@ def audit_partition(number: int, partition: Partition, shipment: Shipment, place
         def file(folder: Path) -> Path:
             return folder / f"part-{number:06}{folder.suffix}"
 
-        adds = []
-        for folder in places.outs:
-            suffix = folder.suffix.lower()
-            adds.append((suffix, stack.enter_context(KINDS[suffix].joining(stack.enter_context(whole(file(folder)))))))
-        if places.rejects:
-            head, rows = rejects.KINDS[places.rejects.suffix.lower()]
-            stream = stack.enter_context(whole(file(places.rejects)))
-            stream.write(head)
+        add = stack.enter_context(filling(map(file, places.outs), places.rejects and file(places.rejects)))
         items = (item for items in (open_pieces(partition.paths, wanted.columns), partition.said) for item in items)
         for chunk in chunks(items):
             part = audit_chunk(chunk.items, shelf, wanted, tally.floor)
-            for suffix, add in adds:
-                add(part.pieces[suffix])
-            if places.rejects:
-                stream.write(rows([each for each in part.told if isinstance(each, Reject)]))
+            add(part)
             told += [each for each in part.told if isinstance(each, Note) or not places.rejects]
             tally.merge(part.tally)
     data = Part(tally, tuple(told), {}).to_bytes()

@@ -44,10 +44,6 @@ def plan(paths: Sequence[Path], wanted: Wanted, leave_out: Collection[Path]) -> 
     for name, size, changed in measure(paths, leave_out):
         digest.update(f"{name}\0{size}\0{changed}\n".encode("utf-8", "surrogateescape"))
         total += size
-    try:
-        program = version("listing-text-auditor")
-    except PackageNotFoundError:
-        program = "checkout"
     return Plan(
         total,
         digest.hexdigest(),
@@ -56,8 +52,16 @@ def plan(paths: Sequence[Path], wanted: Wanted, leave_out: Collection[Path]) -> 
         wanted.authority,
         dict(wanted.columns),
         [*wanted.suffixes, *([SAME_WORDS] if wanted.same_words else [])],
-        f"{program}, {SIZE} to a chunk",
+        f"{program()}, {SIZE} to a chunk",
     )
+
+
+def program() -> str:
+    """The program's version."""
+    try:
+        return version("listing-text-auditor")
+    except PackageNotFoundError:
+        return "of a checkout"
 
 
 def digest_of(files: Iterable[Path]) -> str:

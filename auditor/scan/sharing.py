@@ -9,10 +9,9 @@ from typing import Any
 
 import numpy as np
 
+from auditor.reports import records
 from auditor.reports.run import Result
-from auditor.reports.table import rows
 from auditor.samewords import Others, Print, find, print_of
-from auditor.whole import whole
 
 _HEADS = ("id", "source", "seller", "share", "note")
 _MOST_NAMED = 5
@@ -37,13 +36,9 @@ def write(path: Path, pieces: Callable[[], Iterator[bytes]]) -> int:
     found = find(each for data in pieces() for each in _prints(data))
     wanted = {number for number, others in found.items() for number in (number, *others.numbers[:_MOST_NAMED])}
     names = {number: name for number, name in enumerate(name for data in pieces() for name in _names(data)) if number in wanted}
-    with whole(path) as stream:
-        told = (_told(names, number, others) for number, others in found.items())
-        if path.suffix.lower() == ".csv":
-            stream.write(rows([_HEADS]))
-            stream.writelines(rows([each.values()]) for each in told)
-        else:
-            stream.writelines(f"{json.dumps(each, ensure_ascii=False)}\n".encode("utf-8", "replace") for each in told)
+    with records.writing(path, _HEADS) as add:
+        for number, others in found.items():
+            add([_told(names, number, others)])
     return len(found)
 
 

@@ -2,29 +2,25 @@
 
 from __future__ import annotations
 
-import csv
-import json
-from collections.abc import Callable, Iterable, Mapping, Sequence
+from collections.abc import Callable, Mapping, Sequence
 from pathlib import Path
-from typing import Any, Final, TextIO
+from typing import Any, Final
 
-from auditor.intake.cells import neutralised
 from auditor.knowledge.points import PointSet
-from auditor.reports import files, jsonlines
+from auditor.reports import files, jsonlines, records
 from auditor.reports.flat import flat
 from auditor.reports.run import Run
 from auditor.reports.words import BRIEF_CAUTION
 from auditor.watchlist.order import Row
 from auditor.watchlist.values import day_of
-from auditor.whole import whole_text
 
 
 def write(path: Path, rows: Sequence[Row], sets: Mapping[str, PointSet]) -> None:
     """Raises KeyError for a suffix that is no report's, OSError when the folder can't be written to."""
-    own = _KINDS.get(path.suffix.lower())
-    if own:
-        with whole_text(path) as stream:
-            own(stream, rows)
+    if own := _KINDS.get(path.suffix.lower()):
+        told = [own(row) for row in rows]
+        with records.writing(path, list(told[0]) if told else ()) as add:
+            add(told)
         return
     with files.writing(path, Run(sets)) as add:
         for row in rows:
@@ -52,20 +48,6 @@ def record(row: Row) -> dict[str, Any]:
     }
 
 
-def _lines(stream: TextIO, rows: Iterable[Row]) -> None:
-    for row in rows:
-        print(json.dumps(record(row), ensure_ascii=False), file=stream)
-
-
-def _table(stream: TextIO, rows: Iterable[Row]) -> None:
-    writer = csv.writer(stream)
-    for number, row in enumerate(rows):
-        cells = _cells(row)
-        if not number:
-            writer.writerow(cells)
-        writer.writerow("" if value is None else neutralised(str(value)) for value in cells.values())
-
-
 def _cells(row: Row) -> dict[str, Any]:
     watched = row.watched
     return {
@@ -86,4 +68,4 @@ def _cells(row: Row) -> dict[str, Any]:
     }
 
 
-_KINDS: Final[Mapping[str, Callable[[TextIO, Iterable[Row]], None]]] = {".jsonl": _lines, ".csv": _table}
+_KINDS: Final[Mapping[str, Callable[[Row], dict[str, Any]]]] = {".jsonl": record, ".csv": _cells}
