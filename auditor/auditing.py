@@ -12,7 +12,7 @@ from auditor.intake import money
 from auditor.intake.columns import recognise
 from auditor.intake.rows import plain, price_words
 from auditor.knowledge.shelf import Shelf
-from auditor.reading import find_isbns, read
+from auditor.reading import find_isbns, offers_several, read
 from auditor.reading.clean import Clean
 from auditor.reports.flat import flat
 from auditor.values import Claim, Verdict
@@ -60,6 +60,7 @@ def audit_on(shelf: Shelf, text: str, title: str | None = None, asking: str | No
         work,
         asking=asking,
         title_claims=title_claims,
+        several=work is None and any(offers_several(words) for words in (named, shown) if words),
         doubtful_work=match is not None and match.doubtful and not _told_by_its_points(work, (*claims, *title_claims)),
     )
 

@@ -32,7 +32,8 @@ def points_check(
     if not number and not shelf.mistakes:
         wrong(f"{folder}: holds no .toml file")
     print(
-        f"{number} point set{'' if number == 1 else 's'} read, {len(shelf.mistakes)} mistakes, {len(shelf.remarks)} worth a look."
+        f"{number} point set{'' if number == 1 else 's'} read, "
+        f"{len(shelf.mistakes)} mistake{'' if len(shelf.mistakes) == 1 else 's'}, {len(shelf.remarks)} worth a look."
     )
     raise typer.Exit(UNREAD if shelf.mistakes else DONE)
 

@@ -68,14 +68,15 @@ class Shelf:
         return [stem for stem, work in self.sets.items() if core(words) in {core(title) for title in titles(work)}]
 
     def near(self, words: str) -> list[str]:
-        """Up to three titles spelled almost so."""
+        """Up to three titles spelled almost so, or else that hold all these words."""
         known = sorted({title for work in self.sets.values() for title in titles(work)})
+        asked = set(normal(words).split())
         return [
             title
             for title, _, _ in process.extract(
                 words, known, scorer=fuzz.token_sort_ratio, processor=normal, score_cutoff=60, limit=3
             )
-        ]
+        ] or [title for title in known if asked and asked <= set(normal(title).split())][:3]
 
     def match(self, text: str, title: str | None = None, isbns: Sequence[str] = ()) -> Match | None:
         """The point set that a listing speaks of, or None: a wrong match is worse than none. See ``matching``."""

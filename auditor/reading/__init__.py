@@ -10,7 +10,7 @@ if TYPE_CHECKING:
     from auditor.knowledge.points import PointSet
     from auditor.values import Claim
 
-__all__ = ["find_isbns", "read"]
+__all__ = ["find_isbns", "offers_several", "read"]
 
 
 def read(text: str, work: PointSet | None = None) -> tuple[Claim, ...]:
@@ -18,3 +18,10 @@ def read(text: str, work: PointSet | None = None) -> tuple[Claim, ...]:
     from auditor.reading import reader  # here, so that who only wants an ISBN loads no lexicon
 
     return reader.read(text, work)
+
+
+def offers_several(text: str) -> bool:
+    """Whether a text, or a title, offers a lot of several books."""
+    from auditor.reading import reader
+
+    return reader.offers_several(text)

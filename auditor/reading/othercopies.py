@@ -6,6 +6,7 @@ behind it (what follows is said of that edition) or a preposition before it (sai
 
 from __future__ import annotations
 
+from collections.abc import Iterable, Sequence
 from functools import cache
 from typing import Any
 
@@ -51,6 +52,7 @@ def jacket_before(scene: Scene, first: int) -> bool:
 
 
 _START = Start(lambda word: word in ("the", "a", "an") or word in roles()["plural_nouns"] or word in roles()["each"])
+_OF_A_RUN = (["of"], ["to"], ["only"], ["/"])  # "one of 250 copies": a limitation
 _OF_LOT = Start(lambda word: word in roles()["numbers"] or word.isdecimal() or word == "lot")
 
 
@@ -108,14 +110,19 @@ def _stands_alone(scene: Scene, clause: Clause, article: int) -> Phrase | None:
 
 def is_lot(scene: Scene) -> bool:
     """Whether several books are offered: then "the second" is one of them and no printing."""
-    norm = scene.norm
+    return names_several(scene.norm, scene.starting(_OF_LOT))
+
+
+def names_several(norm: Sequence[str], places: Iterable[int]) -> bool:
+    """Whether a count of books stands at one of the ``places``, or "lot of"."""
     counted = roles()["numbers"]
     return any(
         (
-            (word in counted or word.isdecimal())
+            (word in counted or (word.isdecimal() and len(word) <= 3))
             and word not in ("1", "one")
             and at < 12
             and set(norm[at + 1 : at + 3]) & roles()["lot_nouns"]
+            and not (norm[at - 1 : at] in _OF_A_RUN and "copies" in norm[at + 1 : at + 3])
             and not set(norm[at + 1 : at + 3]) & {"other", "more", "only"}
         )
         or (
@@ -126,7 +133,7 @@ def is_lot(scene: Scene) -> bool:
         )
         or (word == "lot" and norm[at + 1 : at + 2] in (["of"], ["("], [":"]))
         or (word == "2" and norm[at - 1 : at] == ["("] and norm[at + 1 : at + 2] == [")"])
-        for at, word in ((at, norm[at]) for at in scene.starting(_OF_LOT))
+        for at, word in ((at, norm[at]) for at in places)
     )
 
 

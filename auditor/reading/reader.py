@@ -8,6 +8,7 @@ from auditor.knowledge.points import PointSet
 from auditor.reading.clean import Clean
 from auditor.reading.compounds import parted
 from auditor.reading.mending import Mender
+from auditor.reading.othercopies import names_several
 from auditor.reading.phrases import PhraseFinder
 from auditor.reading.points import read_points
 from auditor.reading.points.cardinals import figure
@@ -43,6 +44,12 @@ def mender() -> Mender:
 def read(text: str, work: PointSet | None = None) -> tuple[Claim, ...]:
     """The claims of a text in its order. With a ``work`` its points are read as well."""
     return read_text(text, finder(), mender(), work)
+
+
+def offers_several(text: str) -> bool:
+    """Whether a text offers a lot of several books."""
+    norm = words(text).norm
+    return names_several(norm, range(len(norm)))
 
 
 def read_text(text: str, finder: PhraseFinder, mender: Mender, work: PointSet | None = None) -> tuple[Claim, ...]:

@@ -45,14 +45,14 @@ def marked(text: str, claims: Sequence[Claim]) -> Text:
 
 def legend(claims: Sequence[Claim]) -> Text:
     """What the marks that occur mean."""
-    told = {claim.stance for claim in claims}
+    told = {_shown(claim) for claim in claims}
     used = [mark for stance, mark in MARKS.items() if stance in told]
     return Text("   ").join(Text(f"{mark.before}{mark.legend}{mark.behind}", style=mark.style) for mark in used)
 
 
 def pieces(claims: Sequence[Claim], length: int) -> Iterator[tuple[int, int, Stance]]:
     """The claims' spans in order and apart: where they overlap the shortest speaks; touching ones of one stance are one."""
-    spans = [(claim.start, claim.end, claim.stance) for claim in claims if 0 <= claim.start < claim.end <= length]
+    spans = [(claim.start, claim.end, _shown(claim)) for claim in claims if 0 <= claim.start < claim.end <= length]
     edges = sorted({edge for start, end, _ in spans for edge in (start, end)})
     held: tuple[int, int, Stance] | None = None
     for start, end in pairwise(edges):
@@ -68,3 +68,8 @@ def pieces(claims: Sequence[Claim], length: int) -> Iterator[tuple[int, int, Sta
         held = start, end, stance
     if held:
         yield held
+
+
+def _shown(claim: Claim) -> Stance:
+    """The stance that the words are marked with: "price present" denies clipping, and a reader sees it said, not struck out."""
+    return "asserted" if claim.stance == "denied" and claim.trace.cue is None else claim.stance

@@ -13,7 +13,7 @@ from auditor.reports.flat import worst_first
 from auditor.reports.marked import legend, marked
 from auditor.reports.ruler import FINE, PLAIN, ruler
 from auditor.reports.screen import indented, safe
-from auditor.reports.words import CAUTION, STANDING, in_words, message
+from auditor.reports.words import CAUTION, in_words, meaning, message
 from auditor.values import Finding, Listing, Severity, Verdict
 
 STYLES: dict[Severity, str] = {"grave": "bold red", "weighty": "bold yellow", "note": "bold"}
@@ -26,7 +26,7 @@ def show(listing: Listing, verdict: Verdict, work: PointSet | None, screen: Cons
     if explained:
         explain(listing, verdict, screen)
     _part(screen, "The work", [_work(verdict, work)])
-    _part(screen, "Standing", [f"{verdict.standing.capitalize()}. {STANDING[verdict.standing]}", *_left(verdict, work)])
+    _part(screen, "Standing", [f"{verdict.standing.capitalize()}. {meaning(verdict)}", *_left(verdict, work)])
     if work:
         _ruler(verdict, work, screen)
     _findings(listing, verdict, work, screen)

@@ -10,12 +10,19 @@ from auditor.values import Listing, Standing, Verdict
 BRIEF_CAUTION = "Text only: neither an authentication nor an appraisal."  # in each row and object of a file
 CAUTION = f"{BRIEF_CAUTION} See the copy, ask a specialist; local consumer law and the marketplace's rules come first."
 
-STANDING: dict[Standing, str] = {
+_STANDING: dict[Standing, str] = {
     "supported": "The evidence told leaves nothing but what is claimed.",
-    "unproven": "The evidence told leaves open what is claimed, and more beside it.",
+    "unproven": "What is told neither settles nor rules out what is claimed.",
     "contradicted": "The evidence told rules out what is claimed.",
     "unclaimed": "No edition or printing is claimed that could be weighed.",
 }
+
+
+def meaning(verdict: Verdict) -> str:
+    """The standing in a sentence."""
+    if any(claim.feature == "proof" and claim.stance == "asserted" for claim in (*verdict.claims, *verdict.title_claims)):
+        return "A proof, an advance copy or a review copy is told of; such copies are not weighed."
+    return _STANDING[verdict.standing]
 
 
 def in_words(ranges: Sequence[str], work: PointSet | None) -> str:

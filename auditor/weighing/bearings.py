@@ -11,7 +11,7 @@ from collections.abc import Callable, Iterator
 from functools import lru_cache
 from typing import Literal, NamedTuple
 
-from rapidfuzz import fuzz
+from rapidfuzz import fuzz, utils
 
 from auditor.knowledge.houses import printing_by_line
 from auditor.values import Claim
@@ -236,7 +236,8 @@ def _publisher(index: Index, claim: Claim, beside: Beside) -> Iterator[Bearing]:
 
 
 def _plain(name: str) -> str:
-    return name.casefold().replace("&amp;", "&").replace("&", "and")
+    """Without capitals and marks: "Little, Brown" is "little brown", whatever stands behind it."""
+    return str(utils.default_process(name.replace("&amp;", "&").replace("&", " and ")))
 
 
 def _year(index: Index, claim: Claim, beside: Beside) -> Iterator[Bearing]:

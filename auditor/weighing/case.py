@@ -89,6 +89,11 @@ class Case:
             return "contradicted"
         return "unproven" if self.book.cells & ~said else "supported"
 
+    @property
+    def claims_no_first(self) -> bool:
+        """Whether something is claimed and no first printing is among it: "third printing", said openly."""
+        return bool(self.claimed.mask) and not self.claimed.mask & self.index.first_printings()
+
     @cached_property
     def open(self) -> int:
         """What is left of the book, and what is claimed beside it where only disputed or uncovered readings speak against it."""

@@ -50,7 +50,7 @@ def say(claim: Claim) -> str:
     """A claim in a few plain words, for a sentence: ``not “3”``, ``number line “1 2 3”``, ``heavy “foxing”``."""
     value = claim.value.partition("=")[2] if claim.feature == "point" else claim.value
     phrases = _phrases()
-    words = phrases.get(f"{claim.feature}={value}") or phrases.get(claim.feature, "“{v}”").format(v=value)
+    words = phrases.get(f"{claim.feature}={value}") or phrases.get(claim.feature, "“{v}”").format(v=value.replace("_", " "))
     owner = " (jacket)" if claim.part == "jacket" and claim.feature in ("edition", "printing", "issue", "state", "grade") else ""
     denial, degree = "not " if claim.stance == "denied" else "", f"{claim.degree} " if claim.degree else ""
     return f"{denial}{degree}{words}{owner}"

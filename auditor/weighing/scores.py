@@ -6,7 +6,8 @@ They count printings (states apart from one another are one printing), not words
 - ``contradiction``: 100 what is told of the book can't all be true (a finding only where its points can't: words alone may be
   those of another copy); 75 it rules out what is claimed; 50 what is told of the jacket can't all be true; 25 book and jacket
   are of different printings and nobody says so; else 0.
-- ``overclaim``: of the printings that the text leaves open, how many in 100 aren't what is claimed; 100 if that is ruled out.
+- ``overclaim``: of the printings that the text leaves open, how many in 100 aren't what is claimed; 100 if that is ruled out,
+  else 0 where only later printings are claimed: who says "third printing" claims nothing that isn't due.
 
 Worked: three printings and a club edition, a first printing claimed. Nothing told: missing 100 (3 of 3 others are open),
 overclaim 75 (3 of the 4 open). Boards that no club copy has: missing 67 (2 of 3), overclaim 67 (2 of the 3 open). A misprint of
@@ -81,6 +82,8 @@ def overclaim(case: Case) -> int:
         return 0
     if case.standing == "contradicted":
         return 100
+    if case.claims_no_first:
+        return 0
     cells = case.index.cells
     left = cells.whole(case.book.cells)
     return _share(case, left & ~cells.whole(case.claimed.mask), left)

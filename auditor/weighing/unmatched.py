@@ -140,5 +140,5 @@ def _line_not_told(claims: Sequence[Claim], said: Sequence[Claim]) -> Iterator[F
 
 
 def unweighed(claims: Sequence[Claim], title_claims: Sequence[Claim], stem: str | None, doubtful: bool) -> Verdict:
-    """The verdict on what can't be weighed: a proof has none."""
+    """The verdict on what can't be weighed: a proof has none, nor has a lot of several works."""
     return Verdict(stem, tuple(claims), "unclaimed", title_claims=tuple(title_claims), doubtful_work=doubtful)

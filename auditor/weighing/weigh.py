@@ -22,18 +22,20 @@ def weigh(
     *,
     asking: str | None = None,
     title_claims: Sequence[Claim] = (),
+    several: bool = False,
     doubtful_work: bool = False,
 ) -> Verdict:
     """What the claims leave open, by the contract's "How a verdict is reckoned".
 
     ``claims`` are the text's, ``title_claims`` those of the title (they count alike; spans point into the text alone). ``asking``
-    is an amount and an ISO currency. ``work`` None is a work without a point set, or a lot of several works: only the trade's
-    general practice speaks then. ``doubtful_work`` turns what rests on the set into notes, as the set may be another book's.
+    is an amount and an ISO currency. ``work`` None is a work without a point set: only the trade's general practice speaks
+    then. ``several`` is a lot of several works, which has no verdict.
+    ``doubtful_work`` turns what rests on the set into notes, as the set may be another book's.
     Pure: reads nothing but the lexicon.
     """
     everything = (*claims, *(replace(claim, start=-1, end=-1) for claim in title_claims))
     stem = work.stem if work else None
-    if any(claim.feature == "proof" and claim.stance == "asserted" for claim in everything):
+    if several or any(claim.feature == "proof" and claim.stance == "asserted" for claim in everything):
         return unweighed(claims, title_claims, stem, doubtful_work)
     if work is None:
         standing, findings, marks = weigh_unmatched(everything)

@@ -2,7 +2,7 @@
 
 import pytest
 
-from auditor.reading import read
+from auditor.reading import offers_several, read
 
 ELSEWHERE = [
     ("Most of those I've handled over the years were ex-library; this isn't.", "ex_library", {("yes", "elsewhere")}),
@@ -51,3 +51,18 @@ OURS = [
 @pytest.mark.parametrize(("text", "feature", "expected"), OURS)
 def test_a_cue_in_another_sense_is_none(text: str, feature: str, expected: set[tuple[str, str]]) -> None:
     assert {(claim.value, claim.stance) for claim in read(text) if claim.feature == feature} == expected
+
+
+@pytest.mark.parametrize(
+    ("text", "several"),
+    [
+        ("Lot of 6 mysteries, hardcovers", True),
+        ("Two hardcovers by E. Corrow: The Weir and Low Tide", True),
+        ("One of 500 copies, signed", False),
+        ("Number 112 of 250 copies signed by the author", False),
+        ("First printing of 2500 copies", False),
+        ("1974 hardcover books in jackets", False),
+    ],
+)
+def test_a_limitation_is_no_lot(text: str, several: bool) -> None:
+    assert offers_several(text) is several

@@ -84,6 +84,7 @@ WITHOUT_LINES = make_set(EDITIONS, [{"id": "slip", "readings": {"mater": ["trade
         (["isbn=9780000000002"], EVERYTHING),
         (["publisher=Aldous Fenn Ltd"], ("uk:1-2", "facs:1")),
         (["publisher=Harrow and Pike"], ("trade:1-4", "facs:1")),
+        (["publisher=Harrow, & Pike."], ("trade:1-4", "facs:1")),
         (["publisher=Grimble & Sons"], EVERYTHING),
         (["?publisher=Aldous Fenn"], EVERYTHING),
         (["year=1980"], ("trade:1-4", "bce:1")),
@@ -225,3 +226,13 @@ def test_the_title_counts_beside_the_text_but_has_no_spans():
     (finding,) = [f for f in found.findings if f.kind == "contradiction"]
     assert finding.spans == ((0, 9),)
     assert found.title_claims == said("printing=1")
+
+
+def test_marks_in_a_publishers_name_rule_no_edition_out():
+    # "Little, Brown for the club" is as much "Little Brown" as "Little, Brown" is
+    editions = [
+        {"id": "trade", "printings": 2, "publisher": "Grimble, Fenn"},
+        {"id": "bce", "printings": 1, "kind": "book club", "publisher": "Grimble, Fenn for the club"},
+    ]
+    found = verdict(make_set(editions, []), "publisher=Grimble Fenn", "book_club=yes")
+    assert (found.book, found.scores.contradiction) == (("bce:1",), 0)

@@ -312,3 +312,27 @@ def test_spans_lie_within_the_text():
         WORK, "printing=1", "number_line=to 3", "lapse=rare", "grade=fine", "defect=water", "jacket_price=8.95 USD"
     ).findings:
         assert set(finding.spans) <= places
+
+
+def test_an_uncovered_reading_is_told_whole():
+    editions = [{"id": "trade", "publisher": "Harrow & Pike"}, {"id": "bce", "printings": 1, "kind": "book club"}]
+    points = [
+        {"id": "seal", "place": "copyright page", "feature": "statement",
+         "readings": {"seal": ["trade:1"], "no seal": ["bce:1"]}},
+    ]  # fmt: skip
+    found = verdict(make_set(editions, points), "edition=1", "point=seal=no seal")
+    told = [finding.text for finding in found.findings if finding.kind == "missing evidence"]
+    assert len(told) == 1
+    assert "“no seal”" in told[0]
+    assert "it doesn't rule the claim out" in told[0]
+
+
+def test_a_lot_has_no_verdict():
+    found = verdict(None, "printing=1", "number_line=to 3", "book_club=yes", several=True)
+    assert (found.standing, found.findings, found.scores.contradiction) == ("unclaimed", (), 0)
+
+
+def test_a_sentence_names_a_defect_in_plain_words():
+    (finding,) = verdict(None, "grade=fine", "defect=missing_leaf").findings
+    assert "missing leaf" in finding.text
+    assert "_" not in finding.text

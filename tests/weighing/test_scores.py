@@ -14,7 +14,7 @@ from auditor.values import Claim, Verdict
 from auditor.weighing import weigh
 from auditor.weighing.scores import concern
 
-from .builders import said, verdict
+from .builders import make_set, said, verdict
 from .test_against_brute_force import claims_on, point_sets
 from .test_findings import WORK
 
@@ -141,3 +141,17 @@ def test_what_contradicts_itself_is_never_sorted_below_what_agrees(data):
         assert concern(found)[:4] == (False, 0, 0, 0)
     if found.scores.contradiction >= 75 and any(f.severity == "grave" for f in found.findings):
         assert concern(found) > (False, 99, 100, 100, 100)
+
+
+TRADE_ONLY = make_set(
+    [{"id": "trade", "printings": 4}],
+    [{"id": "line", "place": "copyright page", "feature": "number line",
+      "readings": {"1 2 3 4": ["trade:1"], "2 3 4": ["trade:2"], "3 4": ["trade:3"], "4": ["trade:4"]}}],
+)  # fmt: skip
+
+
+def test_a_later_printing_said_openly_overclaims_nothing():
+    openly = verdict(TRADE_ONLY, "edition=1", "printing=3")
+    assert (openly.scores.overclaim, {finding.severity for finding in openly.findings}) == (0, {"note"})
+    assert verdict(TRADE_ONLY, "printing=3", "number_line=to 1").scores.overclaim == 100  # at odds with its own line
+    assert verdict(TRADE_ONLY, "printing=1").scores.overclaim > 0

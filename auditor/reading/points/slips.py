@@ -30,7 +30,16 @@ def by_slips(sight: Sight) -> Iterator[Found]:
     slips = sight.at.get("wrong", []) + sight.at.get("mistake", [])
     for place in cures:
         if spoken_of(sight, place, by_itself=bool(slips)):
-            yield Found(right, frozenset({place}), 1, True)
+            yield Found(wrong if _by_hand(sight, place) else right, frozenset({place}), 1, True)
+
+
+def _by_hand(sight: Sight, place: int) -> bool:
+    """ "Corrected in ink", "hand-corrected": somebody's pen mended this copy, so what is printed in it is the slip."""
+    norm, pens = sight.scene.norm, lexis()["cured_by"]
+    before = norm[max(sight.clause.first, place - 2) : place]
+    behind = norm[place + 1 : min(place + 5, sight.clause.last)]
+    manner = next((at for at, word in enumerate(behind) if word in ("by", "in", "with")), None)
+    return before[-1:] == ["hand"] or before == ["hand", "-"] or (manner is not None and not pens.isdisjoint(behind[manner:]))
 
 
 def spoken_of(sight: Sight, place: int, *, by_itself: bool) -> bool:

@@ -11,7 +11,7 @@ from auditor.reports.page.bars import ruler_data
 from auditor.reports.page.cutting import cut
 from auditor.reports.page.island import island
 from auditor.reports.told import claim_words
-from auditor.reports.words import STANDING, in_words, message
+from auditor.reports.words import in_words, meaning, message
 from auditor.values import Listing, Verdict
 
 _TITLE = 110
@@ -38,7 +38,7 @@ def detail(listing: Listing, verdict: Verdict, work: PointSet | None) -> dict[st
         "set": work.stem if work else None,
         "doubtful": verdict.doubtful_work,
         "standing": verdict.standing,
-        "meaning": STANDING[verdict.standing],
+        "meaning": meaning(verdict),
         "claimed": in_words(verdict.claimed, work) if verdict.claimed else None,
         "book": None if verdict.book is None else in_words(verdict.book, work),
         "jacket": None if verdict.jacket is None else in_words(verdict.jacket, work),

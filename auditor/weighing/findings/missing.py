@@ -25,7 +25,9 @@ def missing_evidence(case: Case) -> Iterator[Finding]:
     told = f"The text says {quote(said.claims)}; what it tells leaves {case.index.describe(case.book.cells)}.{disputed}"
     text = f"{told} Not told, and would help to decide it: {named}." if points else told
     ids = tuple(masks.point.id for masks in points)
-    yield Finding("missing evidence", "weighty" if said.asserted else "note", text, spans(said.claims), ids)
+    yield Finding(
+        "missing evidence", "weighty" if said.asserted and not case.claims_no_first else "note", text, spans(said.claims), ids
+    )
 
 
 def said_of_which(case: Case) -> Iterator[Finding]:
@@ -40,8 +42,13 @@ def said_of_which(case: Case) -> Iterator[Finding]:
 
 
 def _disputed(case: Case) -> str:
-    """The disputed points that alone speak against the claim; they are told and don't count against it."""
-    if case.book.cells & case.claimed.mask:
+    """What speaks against the claim and can't be sure to: it is told and doesn't count against it."""
+    said = case.claimed.mask
+    if case.book.cells & said:
         return ""
-    against = [item for item in case.book.evidence if item.bearing.disputed and not item.bearing.mask & case.claimed.mask]
-    return f" Only what authorities differ on speaks against it: {reasons(against)}."
+    against = [item for item in case.book.evidence if not item.bearing.mask & said]
+    disputed = [item for item in against if item.bearing.disputed]
+    if disputed:
+        return f" Only what authorities differ on speaks against it: {reasons(disputed)}."
+    told = f" {reasons(against)}." if against else ""
+    return f"{told} No source tells what all the other printings have there, so it doesn't rule the claim out."
