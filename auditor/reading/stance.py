@@ -171,7 +171,9 @@ def _of_this_copy(scene: Scene, cue: Phrase, active: dict[str, Phrase]) -> bool:
         return True
     if any(other.last == cue.first and other.row.kind == "this copy" for other in scene.cues_over(cue.first - 1, cue.first)):
         return True
-    return any(kind != "elsewhere" and 0 <= cue.first - other.last <= 1 for kind, other in active.items())
+    return any(
+        kind != "elsewhere" and other.row.sign != "report" and 0 <= cue.first - other.last <= 1 for kind, other in active.items()
+    )
 
 
 def _behind(scene: Scene, cue: Phrase, laid: Layers) -> None:
