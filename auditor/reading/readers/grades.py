@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from auditor.reading.readers.grade_words import Grade, places, written_grades
+from auditor.reading.readers.tales import in_tale, tale_words
 from auditor.reading.scene import Draft, Scene
 from auditor.values import Part, Stance
 
@@ -48,6 +49,8 @@ def _masked(scene: Scene, grade: Grade) -> bool:
     """Whether a longer phrase in another sense holds the grade ("a good read"); it must begin with it or before it. Quoted talk
     ("a fine, dry spring") and what the seller declines to call it ("I wouldn't call it fine") are no grades either."""
     if not grade.sure and (_quoted(scene, grade) or _declined(scene, grade)):
+        return True
+    if in_tale(scene, grade.first) or set(scene.norm[grade.last : grade.last + 1]) & tale_words("never_graded"):
         return True
     near = scene.between(grade.first - 4, grade.first + 1)
     whole = any(phrase.row.kind == "mask" and phrase.first <= grade.first < phrase.last for phrase in near)
@@ -127,7 +130,17 @@ def _in_grade_place(scene: Scene, grade: Grade) -> bool:
     closes = following in places("closers") or grade.last >= clause.last
     if before == "a" and following in ("and", "for", "to", "."):
         return False
+    if following in ("for", "with") and _fit_for(scene, grade):
+        return False
     return opens and closes and not _of_something_else(scene, grade)
+
+
+def _fit_for(scene: Scene, grade: Grade) -> bool:
+    """ "Fine for the beach", "fine with offers": what it is fit for, and no grade; a copy is good for its age."""
+    behind = scene.norm[grade.last + 1 : grade.last + 5]
+    if scene.norm[grade.last] == "with":
+        return bool(set(behind[:2]) & tale_words("errands"))
+    return not (set(behind) & tale_words("worn_for") or any(word[0].isdecimal() for word in behind))
 
 
 def _of_something_else(scene: Scene, grade: Grade) -> bool:

@@ -10,6 +10,7 @@ from collections.abc import Iterator
 
 from auditor.reading.nouns import GOVERNED
 from auditor.reading.phrases import Phrase
+from auditor.reading.readers.tales import in_tale
 from auditor.reading.scene import Draft, Scene
 from auditor.reading.starts import Start
 from auditor.reading.walker import walker
@@ -28,6 +29,8 @@ def read_jackets(scene: Scene) -> Iterator[Draft]:
     """Drafts of ``jacket``, one for each time that a jacket is named."""
     yield from _swapped(scene)
     for phrase in scene.content:
+        if in_tale(scene, phrase.first):
+            continue
         if phrase.row.kind == "noun" and phrase.row.part == "jacket" and _names_it(scene, phrase):
             told = _told_behind(scene, phrase) if phrase.last - phrase.first == 1 else None  # "the jacket's a photocopy"
             value, last = told or ("present", phrase.last)

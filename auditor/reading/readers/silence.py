@@ -6,9 +6,11 @@ from auditor.reading.closing import LABEL_ENDS, closes
 from auditor.reading.nouns import governing
 from auditor.reading.phrases import Phrase
 from auditor.reading.readers.senses import everyday
+from auditor.reading.readers.tales import in_tale, of_goods, sentence
 from auditor.reading.scene import Scene, roles
 
 _FAULTS = {"defect", "repair", "owner_mark"}
+_OF_PEOPLE = _FAULTS | {"lapse"}  # claimed by no sentence that tells of people
 _LONGEST_QUOTE = 25  # words
 _NEAR = 7  # words within which a cue or a place bears on a bare word
 _LEAVES = {"ffep", "fep", "rfep", "endpaper", "flyleaf", "leaf", "page", "pages", "endpapers"}
@@ -33,6 +35,8 @@ def silent(scene: Scene, phrase: Phrase) -> bool:
     if row.sign == "placed" and not (_cued(scene, phrase) or _placed(scene, phrase) or _listed(scene, phrase)):
         return True
     if everyday(scene, phrase):
+        return True
+    if row.feature in _OF_PEOPLE and (in_tale(scene, phrase.first) or of_goods(scene, phrase.last)):
         return True
     if row.feature == "price_clipped":
         return _leaf_clipped(scene, phrase)
@@ -201,7 +205,7 @@ def _quoted(scene: Scene, phrase: Phrase) -> bool:
 
 def _in_plot(scene: Scene, phrase: Phrase) -> bool:
     """Whether its sentence tells the story or the author's life and names no part of the copy."""
-    first, last = _sentence(scene, phrase.first)
+    first, last = sentence(scene, phrase.first)
     if not roles()["plot_words"] & set(scene.norm[first:last]):
         return False
     copy_words, stories = roles()["copy_words"], roles()["story_nouns"]
@@ -210,12 +214,3 @@ def _in_plot(scene: Scene, phrase: Phrase) -> bool:
     nouns = (other for other in scene.between(first, last) if other.row.feature == "jacket" or other.row.part is not None)
     return all(other.row.kind == "noun" and set(scene.norm[other.first : other.last]) <= stories for other in nouns)
 
-
-def _sentence(scene: Scene, index: int) -> tuple[int, int]:
-    number = scene.clause_of[index]
-    low = high = number
-    while low > 0 and scene.clauses[low - 1].end in (";", "—", "-", "..."):
-        low -= 1
-    while high + 1 < len(scene.clauses) and scene.clauses[high].end in (";", "—", "-", "..."):
-        high += 1
-    return scene.clauses[low].first, scene.clauses[high].last
