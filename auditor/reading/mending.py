@@ -63,6 +63,9 @@ class Mender:
         suspects = [i for i, word in enumerate(norm) if word not in right]
         mended = norm.copy() if suspects else norm
         for i in suspects:
+            if norm[i] in roles()["common_slips"]:
+                mended[i] = roles()["common_slips"][norm[i]]
+                continue
             piece = split.text[split.start[i] : split.start[i] + 2]
             if len(norm[i]) >= _NAME or not piece[0].isupper() or piece[1:2].isupper():
                 mended[i] = self.word(norm[i])

@@ -123,7 +123,7 @@ def _behind_list(scene: Scene, draft: Draft, last: int, openers: frozenset[str])
     """ "chips, creases and tears to the jacket": a list that runs over commas shares the noun behind its last item."""
     index = scene.segment(draft.first)[1]
     words = roles()
-    allowed = {",", "and", "or", "nor", "&", "any", "other", "no"} | openers
+    allowed = {",", "and", "or", "nor", "&", "any", "other", "no", "anywhere"} | openers
     member: Phrase | None = None
     while index < last:
         phrase = scene.at.get(index)

@@ -109,7 +109,7 @@ def _ends_list(scene: Scene, clause: Clause, index: int, cue: Phrase, listed: bo
     if word == "," and index == cue.last and scene.norm[index - 1] == "nor":
         return False  # "nor, as far as we can tell, is it"
     if word == ",":
-        return not listed or not listable(scene, clause, index + 1)
+        return not listed or _stated(scene, clause, index + 1, cue) or not listable(scene, clause, index + 1)
     if word == ":" and (listed or cue.row.id == "is not" or index > cue.last):
         return True
     if word in words["list_closers"]:
@@ -117,7 +117,7 @@ def _ends_list(scene: Scene, clause: Clause, index: int, cue: Phrase, listed: bo
     if not listed:
         following = scene.norm[index + 1] if index + 1 < clause.last else ""
         return word in _COMMAS or (word in words["joiners"] and following in words["new_subjects"])
-    if word in words["list_enders"]:
+    if word in words["list_enders"] or _stated(scene, clause, index, cue):
         return True
     if word in words["joiners"]:
         following = scene.norm[index + 1] if index + 1 < clause.last else ""
@@ -127,6 +127,26 @@ def _ends_list(scene: Scene, clause: Clause, index: int, cue: Phrase, listed: bo
         )
     before = scene.norm[index - 1] if index else ""
     return word in words["item_openers"] and before not in words["alternatives"] and word not in ("the", "its")
+
+
+def _stated(scene: Scene, clause: Clause, index: int, cue: Phrase) -> bool:
+    """ "No bookplate, ex-library", "NO WRITING NO STAINS FIRST EDITION": what is said of the copy itself ends a list of things
+    that it hasn't got, unless an "or" goes on with it."""
+    words, norm = roles(), scene.norm
+    if (
+        index >= clause.last
+        or cue.row.id == "is not"
+        or words["denies_all"] & set(norm[cue.first : cue.last])
+        or norm[index - 1] in words["alternatives"]
+    ):
+        return False
+    if norm[index] in words["ordinals"] and norm[index + 1 : index + 2] != [] and norm[index + 1] in words["edition_nouns"]:
+        return norm[index - 1] not in words["determiners"]
+    phrase = scene.at.get(index)
+    if phrase is None or phrase.row.feature not in words["stated"] or phrase.row.kind != "term" or index <= cue.last:
+        return False
+    things = words["things_of_state"] & {*norm[phrase.last - 1 : phrase.last], *norm[phrase.last : phrase.last + 1]}
+    return not things and not words["alternatives"] & set(norm[phrase.last : _segment_end(scene, clause, phrase.last) + 2])
 
 
 def _fault_follows(scene: Scene, noun: Phrase) -> bool:

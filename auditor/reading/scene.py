@@ -8,6 +8,7 @@ from dataclasses import dataclass, field
 from functools import cache
 from operator import attrgetter
 from typing import Any, TypeVar
+from unicodedata import category
 
 from auditor.knowledge import lexicon
 from auditor.reading.phrases import CUES, Phrase
@@ -19,6 +20,7 @@ _HARD = {"\n", ";", "!", "?", "•", "|", "—", "*", "~", "...", "=", "¶", ">"
 _SOFT = {",", "(", ")", "[", "]"}
 _LONGEST = 120  # words of a clause; the longest of some 19,000 that sellers wrote has 69, and readers look all through a clause
 _STOPPING = _HARD | {"-", "."}
+_SYMBOLS = "\u2190"  # arrows, check marks and emoji stand from here on
 
 Fact = TypeVar("Fact")
 
@@ -30,6 +32,11 @@ def roles() -> dict[str, Any]:
 
 
 _first = attrgetter("first")
+
+
+def is_symbol(word: str) -> bool:
+    """Whether a word is a check mark, an arrow or an emoji: sellers part statements by them."""
+    return word > _SYMBOLS and category(word[0]) in ("So", "Sk")
 
 
 @dataclass(frozen=True, slots=True)
@@ -129,7 +136,7 @@ def stage(words: Words, found: list[Phrase]) -> Scene:
             first = index
             bounds.append(index)
         clause_of[index], segment_of[index] = len(clauses), len(bounds) - 1
-        if word in _STOPPING and not inside[index] and _ends_clause(words, index):
+        if (word in _STOPPING or (word > _SYMBOLS and is_symbol(word))) and not inside[index] and _ends_clause(words, index):
             clauses.append(Clause(first, index + 1, word))
             first = index + 1
             bounds.append(first)
@@ -139,14 +146,28 @@ def stage(words: Words, found: list[Phrase]) -> Scene:
         clauses.append(Clause(first, len(norm), ""))
     bounds.append(len(norm))
     content = [phrase for phrase in found if phrase.row.kind not in CUES]
-    cues = [phrase for phrase in found if phrase.row.kind in CUES]
+    cues = [phrase for phrase in found if phrase.row.kind in CUES and not _counts(norm, phrase)]
     at = {phrase.first: phrase for phrase in content}
     return Scene(words, norm, content, cues, clauses, clause_of, segment_of, bounds, at, [*at], starts_in(norm))
 
 
+def _counts(norm: list[str], cue: Phrase) -> bool:
+    """Whether "no" is the short form of number, or "no two alike", and denies nothing: "copy no. 123", "No 44 of 300"."""
+    if norm[cue.first : cue.last] != ["no"] or norm[cue.first - 1 : cue.first] == ["?"]:
+        return False
+    if norm[cue.last : cue.last + 1] in (["two"], ["2"]):
+        return True
+    dotted = norm[cue.last : cue.last + 1] == ["."]
+    at = cue.last + dotted
+    if not norm[at : at + 1] or not norm[at][0].isdecimal():
+        return False
+    counted = norm[at + 1 : at + 2] in (["of"], ["/"], ["from"], ["out"])
+    return dotted or counted or (norm[cue.first - 1 : cue.first] != [] and norm[cue.first - 1] in roles()["numbered_things"])
+
+
 def _ends_clause(words: Words, index: int) -> bool:
     word = words.norm[index]
-    if word in _HARD:
+    if word in _HARD or word > _SYMBOLS:
         return True
     last = index + 1 == len(words.norm)
     if word == "-":

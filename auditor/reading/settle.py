@@ -48,7 +48,8 @@ def settle(scene: Scene, drafts: Sequence[Draft], laid: Layers) -> tuple[Claim, 
             if answered.stance == "denied" and draft.part is None:
                 answered = replace(answered, part=part_of(scene, draft, "denied", spoken[clause]).part)
             claims.append(answered)
-    return tuple(_settled(_once(claims if scene.once(is_lot) else _of_one_copy(claims, ours))))
+    lot = scene.once(is_lot)
+    return tuple(_settled(_once(claims if lot else _of_one_copy(claims, ours)), lot))
 
 
 def _answered(claim: Claim, answer: Stance) -> Claim:
@@ -257,13 +258,13 @@ def _told_as_point(claim: Claim, claims: list[Claim]) -> bool:
     return any({"nothing", "later", "alone", "only"} & set(point.value.partition("=")[2].lower().split()) for point in beside)
 
 
-def _settled(claims: list[Claim]) -> list[Claim]:
+def _settled(claims: list[Claim], lot: bool) -> list[Claim]:
     """The contract's rules about claims side by side."""
     said: dict[tuple[str, str], set[str]] = {}
     for claim in claims:
         said.setdefault((claim.feature, claim.stance), set()).add(claim.value)
     editions = said.get(("edition", "asserted"), set()) | said.get(("edition", "hedged"), set())
-    jackets = said.get(("jacket", "asserted"), set())
+    jackets = said.get(("jacket", "asserted"), set()) - ({"lacking"} if lot else set())  # "one without" beside one with
     lines = said.get(("number_line", "asserted"), set())
     kept = []
     for claim in claims:

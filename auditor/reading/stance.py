@@ -12,7 +12,7 @@ from dataclasses import dataclass, field
 
 from auditor.reading.answers import asked
 from auditor.reading.closing import LABEL_ENDS, answers_label, closes, of_printing, says_something, statement
-from auditor.reading.headings import headings
+from auditor.reading.headings import crossed, headings
 from auditor.reading.othercopies import is_lot, other_editions
 from auditor.reading.phrases import Phrase
 from auditor.reading.reach import ends
@@ -69,7 +69,7 @@ def layers(scene: Scene) -> Layers:
         if number in cued:
             _ahead(scene, clause, cues, laid)
         _question(scene, number, clause, laid, unknown)
-    for cue, first, last in headings(scene):
+    for cue, first, last in (*headings(scene), *scene.once(crossed)):
         laid.lay(cue, first, last)
     for cue in (*plain, *told):
         if cue.row.direction == "back" or (
@@ -85,7 +85,18 @@ def _not_within(scene: Scene, found: list[Phrase]) -> list[Phrase]:
     def knows_better(row: Phrase, cue: Phrase) -> bool:
         return row.row.kind in ("hedge", "unchecked", "denial") and row.last - row.first > 1 and not _holds(cue, row)
 
-    return [cue for cue in found if not any(knows_better(row, cue) for row in scene.cues_over(cue.first, cue.last))]
+    return [
+        cue
+        for cue in found
+        if not _unread(scene, cue) and not any(knows_better(row, cue) for row in scene.cues_over(cue.first, cue.last))
+    ]
+
+
+def _unread(scene: Scene, cue: Phrase) -> bool:
+    """ "Mint! Never opened.": praise of a copy that nobody has read, and no word of the seller's not looking."""
+    first, last = scene.segment(cue.first)
+    said = [word for word in scene.norm[first:last] if word[0].isalnum()]
+    return said[-1:] == ["opened"] and len(said) <= 4 and not {"i", "we", "i've", "we've"} & set(said)
 
 
 def _holds(one: Phrase, other: Phrase) -> bool:

@@ -13,7 +13,7 @@ from dataclasses import dataclass
 from functools import lru_cache
 
 _LONGEST_KEPT = 40  # characters of a chunk that is worth keeping: longer ones hardly come again
-_SOFT = "\u00ad\u200b-\u200d\u2060\ufeff"
+_SOFT = "\u00ad\u200b-\u200d\u2060\ufe0f\ufeff"
 _WORD = re.compile(
     rf"""
       <[^<>]{{1,200}}>                                               # a tag
@@ -25,12 +25,12 @@ _WORD = re.compile(
     """,
     re.VERBOSE | re.IGNORECASE,
 )
-_ODD = re.compile(r"[&<\u00ad\u200b-\u200d\u2060\ufeff’‘ʼ`´“”–—‒―−\u2022\u00b7\u25aa\u25cf½¼…′″]")
+_ODD = re.compile(r"[&<\u00ad\u200b-\u200d\u2060\ufe0f\ufeff’‘ʼ`´“”–—‒―−\u2022\u00b7\u25aa\u25cf½¼…′″]")
 _PLAIN = str.maketrans(
     {
         "’": "'", "‘": "'", "ʼ": "'", "`": "'", "´": "'", "′": "'", "“": '"', "”": '"', "″": '"', "–": "—", "‒": "—", "―": "—",
         "−": "-", "·": "•", "▪": "•", "●": "•", "…": "...", "\u00ad": None, "\u200b": None, "\u200c": None, "\u200d": None,
-        "\u2060": None, "\ufeff": None, "\u00a0": " ",
+        "\u2060": None, "\ufe0f": None, "\ufeff": None, "\u00a0": " ",
     }
 )  # fmt: skip
 _BREAKS = re.compile(r"</?(?:br|p|li|ul|ol|div|tr|td|h\d|hr)\b", re.IGNORECASE)

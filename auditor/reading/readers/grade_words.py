@@ -120,6 +120,11 @@ def _is_minus(scene: Scene, index: int) -> bool:
     return index + 1 >= len(norm) or at.start[index + 1] > at.end[index] or norm[index + 1] in ("/", ",", ".", ")", ";")
 
 
+def lettered_item(norm: list[str], index: int) -> bool:
+    """Whether a letter or a figure of a list stands before a word: "(b) G", "2) fine"."""
+    return index > 1 and norm[index - 1] == ")" and (len(norm[index - 2]) == 1 or norm[index - 2].isdecimal())
+
+
 def _letter_place(scene: Scene, index: int) -> bool:
     """Whether a capital letter is a grade: in a pair (F/F, G+/VG), with a sign (G+), behind a label (book G)."""
     norm, at = scene.norm, scene.words
@@ -151,7 +156,7 @@ def _letter_place(scene: Scene, index: int) -> bool:
         and _closed(scene, index + 2)
     ):
         return True
-    if norm[index] != "an" and before[-1:] and before[-1] in places("labels") and closed:
+    if norm[index] != "an" and closed and ((before[-1:] and before[-1] in places("labels")) or lettered_item(norm, index)):
         return True
     return after[:1] == ["in"] and bool(after[1:2]) and after[1] in known | {"dj", "dw", "dustjacket", "jacket", "a"}
 

@@ -4,10 +4,13 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from auditor.reading.readers.grade_words import Grade, places, written_grades
+from auditor.reading.othercopies import is_lot
+from auditor.reading.readers.grade_words import Grade, lettered_item, places, written_grades
 from auditor.reading.readers.tales import in_tale, tale_words
 from auditor.reading.scene import Draft, Scene
 from auditor.values import Part, Stance
+
+_FORMER = 25  # words before "the former" in which the two are named
 
 
 def read_grades(scene: Scene) -> Iterator[Draft]:
@@ -126,13 +129,21 @@ def _in_grade_place(scene: Scene, grade: Grade) -> bool:
     norm, clause = scene.norm, scene.clause(grade.first)
     before = norm[grade.first - 1] if grade.first else "."
     following = norm[grade.last] if grade.last < len(norm) else "."
-    opens = grade.first == clause.first or before in places("openers")
-    closes = following in places("closers") or grade.last >= clause.last
+    opens = grade.first == clause.first or before in places("openers") or lettered_item(norm, grade.first)
+    opens = opens or (before == "all" and scene.once(is_lot))
+    closes = following in places("closers") or grade.last >= clause.last or _one_of_copies(scene, grade)
     if before == "a" and following in ("and", "for", "to", "."):
         return False
     if following in ("for", "with") and _fit_for(scene, grade):
         return False
     return opens and closes and not _of_something_else(scene, grade)
+
+
+def _one_of_copies(scene: Scene, grade: Grade) -> bool:
+    """ "Not a fine copy but a good one"."""
+    before = scene.norm[scene.clause(grade.first).first : grade.first]
+    copies = {"copy", "copies", "example", "examples", "hardback", "hardcover", "paperback"}
+    return scene.norm[grade.last] == "one" and before[-1:] == ["a"] and bool(copies & set(before))
 
 
 def _fit_for(scene: Scene, grade: Grade) -> bool:
@@ -160,6 +171,8 @@ def _of_both(scene: Scene, grade: Grade) -> bool:
     """ "Very good both", "both fine", "book and jacket very good": one grade for book and jacket."""
     norm, clause = scene.norm, scene.clause(grade.first)
     before = norm[max(clause.first, grade.first - 7) : grade.first]
+    if scene.once(is_lot) and not set(norm[clause.first : clause.last]) & places("jackets"):
+        return False  # both books of the lot
     if norm[grade.last : grade.last + 1] == ["both"] or before[-1:] == ["both"] or before[-2:] == ["both", "are"]:
         return True
     linked = [word for word in before if word not in ("is", "are", "both", "in", "condition", "dust", ":", "all")]
@@ -175,19 +188,33 @@ def _part(scene: Scene, grade: Grade, following: Grade | None) -> Part:
     """The jacket if the grade names it, else the book. "Book good jacket good": the noun before it governs a grade there."""
     norm = scene.norm
     clause = scene.clause(grade.first)
-    before = norm[max(clause.first, grade.first - 10) : grade.first]
+    before = [] if lettered_item(norm, grade.first) else norm[max(clause.first, grade.first - 10) : grade.first]
     behind = norm[grade.last] if grade.last < len(norm) else ""
     if behind in ("book", "copy", "volume"):
         return "book"
     governed = bool(before) and before[-1] in places("books") and following is not None and following.first <= grade.last + 2
     if not governed and behind not in ("in", "with", "and", ",", "/") and _jacket_follows(norm, grade.last):
         return "jacket"
+    if (told := _former_or_latter(scene, grade, before)) is not None:
+        return told
     for at in range(len(before) - 1, -1, -1):
         if before[at] in places("jackets") or "".join(before[at : at + 3]) in places("jackets"):
             return "jacket"
         if before[at] in places("books"):
             return "book"
     return "jacket" if _labelled_jacket(scene, grade) else "book"
+
+
+def _former_or_latter(scene: Scene, grade: Grade, before: list[str]) -> Part | None:
+    """ "Book and jacket, the former near fine, the latter good": the first or the last of the two named before."""
+    said = [at for at, word in enumerate(before) if word in ("former", "latter")]
+    if not said:
+        return None
+    first = grade.first - len(before) + said[-1]
+    named = [word for word in scene.norm[max(0, first - _FORMER) : first] if word in places("jackets") | places("books")]
+    if len(named) < 2:
+        return None
+    return "jacket" if named[0 if before[said[-1]] == "former" else -1] in places("jackets") else "book"
 
 
 def _labelled_jacket(scene: Scene, grade: Grade) -> bool:

@@ -16,6 +16,9 @@ _BY = {"by", "from"}
 def read_signature(scene: Scene, draft: Draft) -> Iterator[Draft]:
     """The draft of a plain ``signed`` row, with the kind of signature that the words around it make it; an owner's is a name."""
     rest, words = _rest(scene, draft), roles()
+    if _on_offer(scene, draft):
+        yield replace(draft, stance="elsewhere")
+        return
     printed = next((i for i in rest if scene.norm[i] in words["machine_hands"]), None)
     penned = scene.norm[draft.last - 1] in ("signature", "autograph") and printed is None
     if _by(scene, draft.last) == "owner" or (penned and _owners(scene, draft)):
@@ -31,6 +34,20 @@ def read_signature(scene: Scene, draft: Draft) -> Iterator[Draft]:
         yield replace(draft, value="tipped_in")
     else:
         yield draft
+
+
+def _on_offer(scene: Scene, draft: Draft) -> bool:
+    """ "Signed copy available, please ask": another copy of the shop's."""
+    behind = scene.norm[draft.last - 1 : draft.last + 5]
+    rest = [
+        word
+        for word in behind[1:]
+        if word not in ("copy", "copies", "one", "ones", "also", "is", "are", "too", "first", "edition")
+    ]
+    copies = {"copy", "copies", "one", "ones", "edition"} & set(behind)
+    return bool(copies) and (
+        rest[:1] == ["available"] or rest[:2] in (["in", "stock"], ["on", "request"], ["for", "sale"], ["can", "be"])
+    )
 
 
 def owner_or_author(scene: Scene, draft: Draft) -> Draft:
@@ -64,6 +81,8 @@ def _by(scene: Scene, index: int) -> str | None:
     A single name is the author's only where the listing names it elsewhere too ("Inscribed by Pell"); a name in full is.
     """
     norm = scene.norm
+    if norm[index : index + 1] in (["to"], ["for"]):
+        index = _giver(scene, index)  # "inscribed to Jean by the author"
     if norm[index : index + 1] and norm[index] == "of" and norm[index + 1 : index + 2] == ['"']:
         return "owner"
     if norm[index : index + 1] == ['"'] and norm[index - 1] in ("signature", "autograph"):
@@ -87,6 +106,12 @@ def _by(scene: Scene, index: int) -> str | None:
         if full or scene.once(_times)[said[0]] > 1 or (norm[index] == "by" and not _dated_gift(scene, index))
         else "owner"
     )
+
+
+def _giver(scene: Scene, index: int) -> int:
+    """The "by" behind the name of whom a copy was inscribed to, else the word itself."""
+    last = min(scene.segment(index)[1], index + _NEAR)
+    return next((at for at in range(index + 2, last) if scene.norm[at] in _BY), index)
 
 
 def _times(scene: Scene) -> Counter[str]:

@@ -22,12 +22,14 @@ def _words(name: str) -> frozenset[str]:
     return walker().words(f"jacket-{name}")
 
 
+_WITHOUT = Start(lambda word: word == "without")
 _SWAPPING = Start(lambda word: word in _words("swapping"))
 
 
 def read_jackets(scene: Scene) -> Iterator[Draft]:
     """Drafts of ``jacket``, one for each time that a jacket is named."""
     yield from _swapped(scene)
+    yield from _without(scene)
     for phrase in scene.content:
         if in_tale(scene, phrase.first):
             continue
@@ -60,6 +62,17 @@ def _swapped(scene: Scene) -> Iterator[Draft]:
         spoken = any(phrase.row.part == "jacket" for phrase in scene.between(first, at))
         if spoken and norm[at + 1 : at + 3] == ["it", "for"]:
             yield Draft("jacket", "supplied", at, at + 3, "jacket supplied", part="jacket")
+
+
+def _without(scene: Scene) -> Iterator[Draft]:
+    """ "Two with jackets and one without": of some books of a lot."""
+    norm = scene.norm
+    for at in scene.starting(_WITHOUT):
+        ends = at + 1 == len(norm) or not norm[at + 1][0].isalnum() or norm[at + 1] in ("and", "but")
+        some = at > 0 and (norm[at - 1] in _words("some-of-a-lot") or norm[at - 1].isdecimal())
+        jackets = (phrase.row.part == "jacket" for phrase in scene.between(scene.clause(at).first, at))
+        if ends and some and any(jackets):
+            yield Draft("jacket", "lacking", at - 1, at + 1, "jacket lacking", part="jacket", negative=True)
 
 
 def _names_it(scene: Scene, phrase: Phrase) -> bool:

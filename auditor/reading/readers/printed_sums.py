@@ -28,6 +28,10 @@ def of_jacket(scene: Scene, amount: Amount) -> bool:
     segment = set(norm[low : amount.first]) | set(norm[amount.last : high])
     old = _before_decimals(scene, amount)
     on_flap = bool(near & {"flap", "flaps", "net"}) or bool((set(before[-3:]) | set(after[:3])) & lists["jacket"])
+    if near & lists["weighed"] and set(norm[amount.first : amount.last]) & lists["spoken"]:
+        return False
+    if _repriced(scene, amount, before) and not on_flap:
+        return False
     if _posted(scene, amount) or set(before) & lists["added"] or _trade_sum(scene, amount):
         return False
     if _corrected(scene, amount) or (not on_flap and (_in_plot(scene, amount) or (not old and _asked(scene, amount)))):
@@ -89,6 +93,18 @@ def _asked(scene: Scene, amount: Amount) -> bool:
         or bool(set(norm[clause.first : clause.last]) & lists["asked_anywhere"])
         or bool(set(before) & lists["offered"])
         or bool(set(behind[:2]) & lists["offered_behind"])
+    )
+
+
+def _repriced(scene: Scene, amount: Amount, before: list[str]) -> bool:
+    """ "Now priced $24.95", "priced to sell at $8", "now $9, was $14": what is asked, then or today."""
+    words, clause = table("words")["repriced"], scene.clause(amount.first)
+    if "priced" in before[-4:] and words & set(before[-4:]):
+        return True
+    return (
+        before[-1:] == ["was"]
+        and "price" not in before
+        and bool({"now", "reduced"} & set(scene.norm[clause.first : clause.last]))
     )
 
 

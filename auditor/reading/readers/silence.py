@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from auditor.reading.closing import LABEL_ENDS, closes
+from auditor.reading.headings import crossed
 from auditor.reading.nouns import governing
 from auditor.reading.phrases import Phrase
 from auditor.reading.readers.senses import everyday
@@ -129,9 +130,13 @@ def _of_other_thing(scene: Scene, phrase: Phrase) -> bool:
 
 def _cued(scene: Scene, phrase: Phrase, kinds: frozenset[str] = _CUES) -> bool:
     """Whether a denial, a doubt or an exception stands before it: "no pencil", "except for a name"."""
-    first = max(scene.clause(phrase.first).first, phrase.first - _NEAR)
+    if any(start <= phrase.first < end for _, start, end in scene.once(crossed)):
+        return True
+    clause = scene.clause(phrase.first).first
+    first = max(clause, phrase.first - _NEAR)
     inside = {index for other in scene.between(first, phrase.first) for index in range(other.first, other.last)}
-    cues = scene.cues_between(first, phrase.first)
+    far = scene.cues_between(max(clause, phrase.first - 2 * _NEAR), first)
+    cues = [*(cue for cue in far if cue.row.kind == "unchecked"), *scene.cues_between(first, phrase.first)]
     inside |= {index for cue in cues for index in range(cue.first, cue.last)}
     words = roles()
     fillers = words["linking_verbs"] | words["degrees"] | words["determiners"] | words["list_joints"] | words["sight_verbs"]
@@ -159,6 +164,12 @@ def _placed(scene: Scene, phrase: Phrase) -> bool:
     first, end = scene.segment(phrase.first)
     before = scene.norm[max(first, phrase.first - _NEAR) : phrase.first]
     behind = scene.norm[phrase.last : min(end + 1, phrase.last + _NEAR)]
+    if (
+        before[-2:] in (["has", "a"], ["have", "a"])
+        and set(before[-3:-2]) & roles()["holders"]
+        and scene.norm[phrase.last : phrase.last + 1] in ([], [","], ["."])
+    ):
+        return True
     return bool((roles()["owner_places"] | roles()["end_places"]) & set(behind) or roles()["end_places"] & set(before))
 
 
@@ -213,4 +224,3 @@ def _in_plot(scene: Scene, phrase: Phrase) -> bool:
         return False
     nouns = (other for other in scene.between(first, last) if other.row.feature == "jacket" or other.row.part is not None)
     return all(other.row.kind == "noun" and set(scene.norm[other.first : other.last]) <= stories for other in nouns)
-

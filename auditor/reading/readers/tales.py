@@ -66,7 +66,9 @@ def _done(scene: Scene, at: int, first: int) -> bool:
     before = norm[max(first, at - 3) : at]
     if not before or norm[at] not in tale_words("acts"):
         return False
-    if before[-1] in people - (_OURSELVES if norm[at] in tale_words("speech") else set()) or (len(before) > 1 and before[-1].endswith("ly") and before[-2] in people):
+    if before[-1] in people - (_OURSELVES if norm[at] in tale_words("speech") else set()) or (
+        len(before) > 1 and before[-1].endswith("ly") and before[-2] in people
+    ):
         return True
     named = scene.words.text[scene.words.start[at - 1]].isupper()
     return named and bool(people - _OURSELVES & set(before[:-1]))
@@ -94,6 +96,10 @@ def of_goods(scene: Scene, last: int) -> bool:
     for at in range(last, min(last + _GOODS_BEHIND, scene.segment(max(last - 1, 0))[1])):
         if norm[at] in tale_words("goods"):
             return not books & set(norm[at + 1 : at + 3])
-        if norm[at] in tale_words("of_copy") or not norm[at][0].isalpha() or norm[at] in ("on", "in", "to", "at", "from", "with", "like", "and", "by"):
+        if (
+            norm[at] in tale_words("of_copy")
+            or not norm[at][0].isalpha()
+            or norm[at] in ("on", "in", "to", "at", "from", "with", "like", "and", "by")
+        ):
             return False
     return False

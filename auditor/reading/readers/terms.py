@@ -19,9 +19,28 @@ from auditor.reading.scene import Draft, Scene
 
 def read_terms(scene: Scene) -> Iterator[Draft]:
     """A draft for each ``term`` or ``topic`` phrase. A denied row ("unclipped") is turned again by a denial around it."""
-    drafts = list(_read(scene))
+    drafts = _price_left(scene, list(_read(scene)))
     yield from drafts
     yield from read_echoes(scene, drafts)
+
+
+def _price_left(scene: Scene, drafts: list[Draft]) -> list[Draft]:
+    """ "The corner of the flap is clipped but the price is intact" is a denial: the corner told before it is no second claim."""
+    whole = [draft for draft in drafts if draft.feature == "price_clipped" and draft.denied]
+    if not whole:
+        return drafts
+
+    def only_corner(draft: Draft) -> bool:
+        if draft.feature != "price_clipped" or draft.denied or "price" in scene.norm[draft.first : draft.last]:
+            return False
+        return any(
+            other.first > draft.first
+            and scene.clause_of[other.first] == scene.clause_of[draft.first]
+            and {"but", "though", "although", "yet", "with"} & set(scene.norm[draft.last : other.first])
+            for other in whole
+        )
+
+    return [draft for draft in drafts if not only_corner(draft)]
 
 
 def _read(scene: Scene) -> Iterator[Draft]:

@@ -158,6 +158,8 @@ def _another_edition(scene: Scene, index: int) -> bool:
     unread = listed("months") | {"(", "[", '"', "'", "."}
     before = [word for word in norm[max(0, index - 5) : index] if word not in unread]
     after = norm[index + 1 : index + 3]
+    if before[-1:] == ["original"] and before[-3:-1] in (["of", "the"], ["from", "the"]):
+        before = before[:-1]
     if before[-1:] in (["no"], ["not"]) and after[:1] and after[0] in listed("editions"):
         return True
     if before[-1:] == ["of"] and before[-2:-1] and before[-2] in listed("plural_editions"):
