@@ -44,6 +44,7 @@ class Walker:
     def __init__(self, rows: Rows) -> None:
         self.forms, self.lists = rows
         self._left_out: str | None = None
+        self._whole: dict[str, Ready] = {}  # each form ready, with all lists
         self._prepare()
 
     def _prepare(self) -> None:
@@ -56,7 +57,7 @@ class Walker:
         for number, form in enumerate(self.forms.values()):
             if form.id == self._left_out:
                 continue
-            one, bit = ready(form, self._words), 1 << number
+            one, bit = self._made(form), 1 << number
             found = self._openings[form.kind in CUE_KINDS]
             for word, phrases in one.openers.items():
                 found.setdefault(word, []).extend((phrase, one, bit) for phrase in phrases)
@@ -67,6 +68,14 @@ class Walker:
         for found in self._openings.values():
             for entries in found.values():
                 entries.sort(key=lambda entry: -len(entry[0]))
+
+    def _made(self, form: Form) -> Ready:
+        """The form ready; only those that name the list left out are spelled out again."""
+        if self._left_out in self.lists and f"@{self._left_out}" in form.model_dump_json():
+            return ready(form, self._words)
+        if form.id not in self._whole:
+            self._whole[form.id] = ready(form, self._words)
+        return self._whole[form.id]
 
     @contextmanager
     def without(self, row_id: str) -> Iterator[None]:
