@@ -85,7 +85,7 @@ class Index:
         return sum(self.cells.printing(edition.id, 1) for edition in self.work.editions if edition.kind in ("trade", "limited"))
 
     def describe(self, mask: int) -> str:
-        """A set of cells in words: ``"printings 2-4 of First edition; Guild edition"``."""
+        """A set of cells, not empty, in words: ``"printings 2-4 of First edition; Guild edition"``."""
         names = {edition.id: edition.name for edition in self.work.editions}
         said = []
         for text in self.cells.render(mask):
@@ -95,7 +95,7 @@ class Index:
             else:
                 span = f"{span[:-1]} and later" if span.endswith("-") else span
                 said.append(f"{'printing' if re.fullmatch(r'[0-9]+[a-z]?', span) else 'printings'} {span} of “{names[edition]}”")
-        return "; ".join(said) or "no known printing"
+        return "; ".join(said)
 
 
 class _Same:

@@ -1,0 +1,120 @@
+"""A finding names what it rests on and nothing beside it, and a condition that isn't met tells nothing."""
+
+from __future__ import annotations
+
+import pytest
+
+from .builders import kinds, make_set, verdict
+from .test_findings import WORK
+from .test_words import only
+
+
+@pytest.mark.parametrize("words", ["~lapse=rare", "?lapse=rare", "…lapse=rare", "^lapse=rare", "grade=mint", "defect=rare"])
+def test_only_a_lapse_asserted_is_loose_wording(words):
+    assert "loose wording" not in kinds(verdict(None, words), "note", "weighty")
+
+
+def test_loose_wording_points_to_the_lapses_alone():
+    finding = only(verdict(None, "grade=fine", "lapse=gem", "?lapse=rare", "lapse=scarce", "^lapse=pristine"), "loose wording")
+    assert finding.spans == ((10, 19), (30, 39))
+    assert "gem" in finding.text
+    assert "scarce" in finding.text
+    assert "rare" not in finding.text.replace("scarce", "")
+    assert "pristine" not in finding.text
+
+
+@pytest.mark.parametrize(
+    ("words", "told"),
+    [
+        (["printing=1", "point=words=First Edition stated"], True),
+        (["?printing=1", "point=words=First Edition stated"], False),  # nobody claims it
+        (["printing=2", "point=words=First Edition stated"], False),  # a second printing has the words by right
+        (["edition=1", "point=words=First Edition stated"], False),
+        (["printing=1", "point=boards=gray cloth"], False),  # the cloth is no imprint
+        (["printing=1", "?point=words=First Edition stated"], False),
+    ],
+)
+def test_the_imprint_overclaims_only_for_a_first_printing_asserted(words, told):
+    assert ("overclaim" in kinds(verdict(WORK, *words), "note", "weighty")) == told
+
+
+def test_the_imprint_alone_is_named_as_showing_only_the_edition():
+    finding = only(verdict(WORK, "point=boards=gray cloth", "printing=1", "point=words=First Edition stated"), "overclaim")
+    assert (finding.points, finding.spans) == (("words",), ((10, 19), (20, 29)))
+
+
+def elements(note: str | None = None) -> object:
+    """One first printing with two elements that vary by themselves, and a second printing."""
+    points = [
+        {"id": "cloth", "note": note, "readings": {"gray": ["t:1a"], "black": ["t:1b"], "red": ["t:2"]}},
+        {"id": "slip", "readings": {"mater": ["t:1a"], "master": ["t:1b"], "either": ["t:1a", "t:1b"]}},
+        {"id": "top", "readings": {"stained": ["t:1"], "plain": ["t:2"]}},
+    ]
+    return make_set([{"id": "t", "printings": 2}], points)
+
+
+@pytest.mark.parametrize(
+    ("words", "points"),
+    [
+        (["state=1", "point=cloth=gray", "point=slip=master", "point=top=stained"], ("slip",)),
+        (["issue=1", "point=cloth=black", "point=slip=master"], ("cloth", "slip")),
+        (["state=a", "point=slip=master"], ("slip",)),
+        (["state=1", "point=cloth=gray", "point=slip=mater"], ()),
+        (["state=1", "point=slip=either"], ()),  # the first state has it too
+        (["state=1", "~point=slip=master"], ()),
+        (["state=1", "?point=slip=master"], ()),
+        (["?state=1", "point=slip=master"], ()),
+        (["state=1@jacket", "point=slip=master"], ()),  # the jacket's state
+        (["state=2", "point=slip=master"], ()),
+        (["state=1", "point=top=stained"], ()),
+    ],
+)
+def test_a_first_state_of_mixed_elements_names_the_later_ones(words, points):
+    told = [f for f in verdict(elements(), *words).findings if f.kind == "overclaim" and "later state" in f.text]
+    assert [f.points for f in told] == ([points] if points else [])
+    assert all(f.severity == "note" for f in told)
+
+
+def test_letters_without_an_order_have_no_later_state():
+    told = verdict(elements("no priority is known between the cloths"), "state=1", "point=cloth=black").findings
+    assert not [f for f in told if "later state" in f.text]
+
+
+def test_a_pair_at_odds_is_named_in_the_order_of_the_text():
+    # the third statement disturbs neither the pair nor its order
+    for third in ("point=boards=gray cloth", "point=words=First Edition stated"):
+        finding = only(verdict(WORK, "point=slip=mater", "point=slip=master", third), "contradiction")
+        assert finding.spans == ((0, 9), (10, 19))
+        assert finding.text.index("“mater”") < finding.text.index("“master”")
+
+
+def test_volumes_that_differ_name_only_themselves():
+    points = [
+        {"id": "stamp", "volumes": 2, "readings": {"gilt": ["t:1"], "blind": ["t:2"]}},
+        {"id": "size", "readings": {"octavo": ["t:1-2"]}},
+    ]
+    work = make_set([{"id": "t", "printings": 2}], points)
+    finding = only(verdict(work, "point=stamp=gilt", "point=size=octavo", "point=stamp=blind"), "made-up copy")
+    assert (finding.severity, finding.points, finding.spans) == ("note", ("stamp",), ((0, 9), (20, 29)))
+    for words in (["point=stamp=gilt"], ["point=stamp=gilt", "~point=stamp=blind"]):
+        assert "made-up copy" not in kinds(verdict(work, *words), "note", "weighty")
+    assert verdict(work, "point=stamp=gilt", "point=stamp=blind").book == ("t:1-2",)
+
+
+@pytest.mark.parametrize(
+    ("words", "points"),
+    [
+        (["edition=1", "point=boards=paper", "point=slip=master"], ("boards", "slip")),
+        (["edition=1", "point=boards=paper", "grade=fine", "publisher=Quill Row"], ("boards",)),
+    ],
+)
+def test_another_edition_names_the_tells_that_point_there(words, points):
+    finding = only(verdict(WORK, *words), "other edition")
+    assert finding.points == points
+
+
+def test_no_number_line_is_no_line_to_read():
+    # Orchises Press counts printings in letters and figures; "none" is neither
+    told = ["printing=1", "publisher=Orchises Press", "year=1990", "number_line=none"]
+    assert "contradiction" not in kinds(verdict(None, *told))
+    assert "contradiction" in kinds(verdict(None, "printing=1", "number_line=none", "number_line=to 3"))
