@@ -79,3 +79,14 @@ def test_what_the_text_answers_by_a_disputed_point_of_three_readings_is_not_aske
     work = make_set([{"id": "t", "printings": 3}], [slip])
     assert verdict(work, "printing=1", "point=slip=master").questions == ()
     assert [q.place for q in verdict(work, "printing=1", "?point=slip=master").questions] == ["page 5"]
+
+
+def test_a_question_offers_only_what_is_still_open():
+    points = [
+        {"id": "slip", "place": "page 5",
+         "readings": {"mater": ["us:1"], "master": ["us:2"], "mister": ["us:3"], "muster": ["uk:1"]}},
+        {"id": "boards", "readings": {"teal": ["us:1-2"], "black": ["us:3", "uk:1"]}},
+    ]  # fmt: skip
+    work = make_set([{"id": "us", "printings": 3}, {"id": "uk", "printings": 1}], points)
+    (question,) = verdict(work, "printing=1", "point=boards=teal").questions
+    assert question.text == "Page 5: “mater” (printing 1) or “master” (printing 2)?"

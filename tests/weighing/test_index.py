@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from auditor.weighing.index import amounts_in
+from auditor.weighing.index import amounts_in, says_none
 
 from .builders import make_set, verdict
 
@@ -70,3 +70,20 @@ def test_printings_in_words():
     slip = {"id": "slip", "readings": {"mater": ["t:1"], "master": ["t:2-"]}}
     found = verdict(make_set([{"id": "t"}], [slip]), "printing=1", "point=slip=master")
     assert "is a mark of printings 2 and later of “the t edition”" in found.findings[0].text
+
+
+@pytest.mark.parametrize(
+    ("words", "none"),
+    [("no price", True), ("Without price", True), ("unpriced", True), ("none", True), ("$3", False), ("priced", False)],
+)
+def test_a_reading_that_no_price_was_printed(words, none):
+    assert says_none(words) == none
+    price = {"id": "price", "part": "jacket", "feature": "price", "readings": {words: ["t:1"], "£9": ["t:2"]}}
+    left = verdict(make_set([{"id": "t", "printings": 2}], [price]), "jacket_price=none").jacket
+    assert left == (("t:1",) if none else ("t:1-2",))
+
+
+@pytest.mark.parametrize(("editions", "claimed"), [(["t"], ("t:1",)), (["t", "uk"], ())])
+def test_a_first_hardcover_edition_is_the_only_one_there_is(editions, claimed):
+    work = make_set([{"id": name, "printings": 1} for name in editions], [])
+    assert verdict(work, "edition=1 hardcover").claimed == claimed

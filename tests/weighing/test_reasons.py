@@ -118,3 +118,18 @@ def test_no_number_line_is_no_line_to_read():
     told = ["printing=1", "publisher=Orchises Press", "year=1990", "number_line=none"]
     assert "contradiction" not in kinds(verdict(None, *told))
     assert "contradiction" in kinds(verdict(None, "printing=1", "number_line=none", "number_line=to 3"))
+
+
+@pytest.mark.parametrize(("jacket", "weighty"), [("blue", {"contradiction"}), ("red", {"contradiction", "married jacket"})])
+def test_a_jacket_of_the_edition_claimed_is_no_second_accusation(jacket, weighty):
+    editions = [{"id": name, "name": f"the {name} edition", "printings": 1} for name in ("American", "British", "Canadian")]
+    points = [
+        {"id": "boards", "readings": {"teal": ["American:1"], "black": ["British:1"], "gray": ["Canadian:1"]}},
+        {"id": "panel", "part": "jacket", "readings": {"blue": ["American:1"], "white": ["British:1"], "red": ["Canadian:1"]}},
+    ]
+    work = make_set(editions, points)
+    assert kinds(verdict(work, "edition=1 american", "point=boards=black", f"point=panel={jacket}")) == weighty
+
+
+def test_a_note_on_a_word_begins_with_the_word():
+    assert only(verdict(None, "lapse=gem"), "loose wording").text.startswith("“gem” is no grade and names no point (AB Bookman")
