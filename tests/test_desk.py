@@ -13,7 +13,7 @@ import pytest
 from auditor.auditing import open_shelf
 from auditor.desk.app import create
 from auditor.desk.guard import MOST_BYTES, MOST_DRAFT_BYTES
-from tests.test_cli import DEMO, ROOT, auditor, errors, one_line, out
+from tests.commands import DEMO, ROOT, auditor, errors, one_line, out
 
 HOME = "http://127.0.0.1:8431"
 OWN = {"origin": HOME}

@@ -9,7 +9,7 @@ import sys
 import pytest
 
 from auditor.reports.words import CAUTION
-from tests.test_cli import DEMO, ROOT, WORDS
+from tests.commands import DEMO, ROOT, WORDS
 
 # Put before the command in its own process: any way out of this computer ends it, names that are looked up as well.
 BLOCKED = """

@@ -11,7 +11,7 @@ import unicodedata
 import pytest
 
 from auditor.auditing import audit_on, open_shelf
-from tests.test_cli import DEMO
+from tests.commands import DEMO
 
 SETS = ("dev-a", "dev-c", "dev-e", "dev-g", "dev-i")
 

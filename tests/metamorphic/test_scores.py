@@ -5,7 +5,7 @@ import itertools
 import pytest
 
 from auditor.auditing import audit_on, open_shelf
-from tests.test_cli import DEMO
+from tests.commands import DEMO
 
 CLAIM = "First edition, first printing."
 LATER = ("Number line to 3.", "States second printing on the copyright page.", "This is a later printing.", "Third printing.")

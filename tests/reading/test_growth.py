@@ -9,7 +9,7 @@ import time
 import pytest
 
 from auditor.auditing import audit_on, open_shelf
-from tests.test_cli import DEMO
+from tests.commands import DEMO
 
 _LINEAR, _BOUND = 4, 9
 _ENOUGH = 0.01  # seconds of work from which on a ratio means something

@@ -9,7 +9,7 @@ import pytest
 
 from auditor.knowledge.points import PointSet, Work
 from auditor.reading import read
-from tests.reading.test_points import point
+from tests.reading.invented_points import point
 
 
 @cache

@@ -6,7 +6,7 @@ from auditor.auditing import audit_on, open_shelf
 from auditor.reports.drafting import advise
 from auditor.reports.facts import facts
 from auditor.values import Claim, Listing, Verdict
-from tests.test_cli import DEMO
+from tests.commands import DEMO
 
 
 def said(*claims, text=""):

@@ -21,7 +21,7 @@ from auditor.reports.page.picture import pictures
 from auditor.reports.run import Run
 from auditor.reports.screen import safe
 from auditor.values import Claim, Finding, Listing, Reject, Verdict
-from tests.test_cli import DEMO
+from tests.commands import DEMO
 
 NOTHING = Verdict(None, (), "unclaimed")
 ORE_DOCK = (

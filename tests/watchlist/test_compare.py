@@ -12,7 +12,7 @@ from auditor.values import Listing, Question
 from auditor.watchlist.compare import compare
 from auditor.watchlist.values import Reading
 from auditor.watchlist.verdicts import from_json, to_json
-from tests.test_cli import DEMO
+from tests.commands import DEMO
 
 SHELF = open_shelf(DEMO / "points")
 ORE_DOCK = SHELF.sets["ore-dock"]

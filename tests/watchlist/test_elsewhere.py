@@ -11,7 +11,7 @@ from auditor.watchlist.keeping import keep
 from auditor.watchlist.store import opened
 from auditor.watchlist.telling import also_in
 from auditor.watchlist.values import moment
-from tests.test_cli import DEMO, auditor, one_line, out
+from tests.commands import DEMO, auditor, one_line, out
 from tests.test_desk import Desk
 
 SHELF = open_shelf(DEMO / "points")

@@ -19,7 +19,7 @@ from auditor.watchlist.keeping import Kept, keep
 from auditor.watchlist.schema import NEWEST
 from auditor.watchlist.store import Unusable, opened
 from auditor.watchlist.values import Reading, moment
-from tests.test_cli import DEMO, ROOT, auditor, errors, out
+from tests.commands import DEMO, ROOT, auditor, errors, out
 
 HERE = Path(__file__).parent
 SHELF = open_shelf(DEMO / "points")

@@ -5,7 +5,7 @@ import pytest
 from auditor.auditing import open_shelf
 from auditor.desk.app import create
 from auditor.watchlist.store import opened
-from tests.test_cli import DEMO
+from tests.commands import DEMO
 from tests.test_desk import OWN, Desk
 
 WORDS = "First printing, gray cloth. Near fine in a very good jacket at $6.95, from a house where books were read."

@@ -9,7 +9,7 @@ import pytest
 from typer.testing import CliRunner
 
 from auditor.cli import app
-from tests.test_cli import DEMO, SCHEMA, auditor, errors, one_line, out
+from tests.commands import DEMO, SCHEMA, auditor, errors, one_line, out
 
 
 def arguments_of(command, arguments, file):

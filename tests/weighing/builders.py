@@ -70,3 +70,34 @@ def make_set(
     return PointSet.model_validate(
         {"stem": "copper-tide", "work": work, "editions": full_editions, "points": full_points, "values": full_values}
     )
+
+
+VALUES = [
+    {"edition": "trade", "printing": "1", "with_jacket": True, "low": 60, "high": 120},
+    {"edition": "trade", "printing": "1", "with_jacket": False, "low": 20, "high": 30},
+    {"edition": "trade", "printing": "2-3", "with_jacket": True, "low": 5, "high": 12},
+]
+
+
+def book(note: str | None = None) -> PointSet:
+    """Three printings, a club edition from the first plates, and a jacket that changes with the third printing."""
+    points = [
+        {"id": "line", "place": "copyright page", "feature": "number line",
+         "readings": {"1 2 3": ["trade:1", "bce:1"], "2 3": ["trade:2"], "3": ["trade:3"]}},
+        {"id": "words", "place": "copyright page", "feature": "statement",
+         "readings": {"First Edition stated": ["trade:1-3"], "club notice": ["bce:1"]}},
+        {"id": "slip", "place": "page 61, line 8", "feature": "misprint",
+         "readings": {"mater": ["trade:1"], "master": ["trade:2-3", "bce:1"]}},
+        {"id": "boards", "place": "boards", "feature": "binding colour",
+         "readings": {"gray cloth": ["trade:1-3"], "paper": ["bce:1"]}},
+        {"id": "price", "part": "jacket", "place": "front flap", "feature": "price", "note": note,
+         "readings": {"$8.95": ["trade:1-2"], "$9.95": ["trade:3"], "no price": ["bce:1"]}},
+    ]  # fmt: skip
+    editions = [
+        {"id": "trade", "printings": 3, "year": 1979, "print_runs": {"1": 500, "2": 1500, "3": 3000}},
+        {"id": "bce", "printings": 1, "kind": "book club", "year": 1979, "print_runs": {"1": 5000}},
+    ]
+    return make_set(editions, points, VALUES)
+
+
+WORK = book()

@@ -4,39 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from auditor.knowledge.points import PointSet
-
-from .builders import KINDS, kinds, make_set, said, verdict
-
-VALUES = [
-    {"edition": "trade", "printing": "1", "with_jacket": True, "low": 60, "high": 120},
-    {"edition": "trade", "printing": "1", "with_jacket": False, "low": 20, "high": 30},
-    {"edition": "trade", "printing": "2-3", "with_jacket": True, "low": 5, "high": 12},
-]
-
-
-def book(note: str | None = None) -> PointSet:
-    """Three printings, a club edition from the first plates, and a jacket that changes with the third printing."""
-    points = [
-        {"id": "line", "place": "copyright page", "feature": "number line",
-         "readings": {"1 2 3": ["trade:1", "bce:1"], "2 3": ["trade:2"], "3": ["trade:3"]}},
-        {"id": "words", "place": "copyright page", "feature": "statement",
-         "readings": {"First Edition stated": ["trade:1-3"], "club notice": ["bce:1"]}},
-        {"id": "slip", "place": "page 61, line 8", "feature": "misprint",
-         "readings": {"mater": ["trade:1"], "master": ["trade:2-3", "bce:1"]}},
-        {"id": "boards", "place": "boards", "feature": "binding colour",
-         "readings": {"gray cloth": ["trade:1-3"], "paper": ["bce:1"]}},
-        {"id": "price", "part": "jacket", "place": "front flap", "feature": "price", "note": note,
-         "readings": {"$8.95": ["trade:1-2"], "$9.95": ["trade:3"], "no price": ["bce:1"]}},
-    ]  # fmt: skip
-    editions = [
-        {"id": "trade", "printings": 3, "year": 1979, "print_runs": {"1": 500, "2": 1500, "3": 3000}},
-        {"id": "bce", "printings": 1, "kind": "book club", "year": 1979, "print_runs": {"1": 5000}},
-    ]
-    return make_set(editions, points, VALUES)
-
-
-WORK = book()
+from .builders import KINDS, WORK, book, kinds, make_set, said, verdict
 
 
 @pytest.mark.parametrize(
@@ -259,36 +227,6 @@ def test_first_anywhere():
     assert kinds(verdict(work, "edition=1", "point=boards=black")) == set()
     assert "overclaim" in kinds(verdict(work, "edition=1", "point=boards=black"), "note")
     assert "overclaim" not in kinds(verdict(work, "lapse=true first", "point=boards=teal"), "note", "weighty")
-
-
-@pytest.mark.parametrize(
-    ("words", "weighty", "standing"),
-    [
-        (["printing=1", "number_line=10 9 8 7 6 5 4 3"], {"contradiction"}, "contradicted"),
-        (["printing=1", "number_line=10 9 8 7 6 5 4 3 2 1"], set(), "unproven"),
-        (["printing=3", "number_line=to 3"], set(), "unproven"),
-        (["printing=later", "number_line=to 3"], set(), "unproven"),
-        (["?printing=1", "number_line=to 3"], set(), "contradicted"),
-        (["printing=1", "number_line=to 3", "number_line=to 1"], set(), "unproven"),  # a lot: whose line?
-        (["edition=1", "number_line=to 3"], {"overclaim"}, "unproven"),
-        (["edition=1", "printing=3", "number_line=to 3"], set(), "unproven"),
-        # Random House let the words stand for the 1 (Stark, BookThink no. 91)
-        (["edition=1", "printing=1", "number_line=2 3 4 5 6 7 8 9", "publisher=Random House", "year=1984"], set(), "unproven"),
-        (["printing=1"], {"missing evidence"}, "unproven"),
-        (["edition=1"], set(), "unproven"),
-        (["edition=1", "blind_stamp=yes"], {"other edition"}, "unproven"),
-        (["edition=1", "blind_stamp=yes", "book_club=yes"], set(), "unproven"),
-        (["edition=1", "~blind_stamp=yes"], set(), "unproven"),
-        (["blind_stamp=yes"], set(), "unclaimed"),
-        (["number_line=to 3"], set(), "unclaimed"),
-        (["edition=facsimile"], set(), "unclaimed"),
-    ],
-    ids=lambda value: " ".join(value) if isinstance(value, list) else None,
-)
-def test_without_a_point_set_the_trades_practice_speaks(words, weighty, standing):
-    found = verdict(None, *words)
-    assert (kinds(found), found.standing) == (weighty, standing), [finding.text for finding in found.findings]
-    assert (found.work, found.book, found.jacket, found.questions) == (None, None, None, ())
 
 
 def test_every_kind_of_finding_can_be_told():

@@ -6,7 +6,7 @@ import json
 import re
 
 from auditor.auditing import audit_on, open_shelf
-from tests.test_cli import DEMO
+from tests.commands import DEMO
 
 ACCUSING = re.compile(
     r"\b(?:(?:the|this) (?:seller|dealer|shop)|he|she|they"

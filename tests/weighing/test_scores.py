@@ -14,9 +14,8 @@ from auditor.values import Claim, Verdict
 from auditor.weighing import weigh
 from auditor.weighing.scores import concern
 
-from .builders import make_set, said, verdict
+from .builders import WORK, make_set, said, verdict
 from .test_against_brute_force import claims_on, point_sets
-from .test_findings import WORK
 
 LATER = ["printing=2", "printing=3", "printing=later", "edition=2", "edition=later", "edition=reprint", "~printing=1"]
 

@@ -4,8 +4,12 @@ from __future__ import annotations
 
 import pytest
 
-from .builders import SHELF, make_set, verdict
-from .test_findings import WORK  # runs: 500, 1500 and 3000 of the trade edition, 5000 of the club's
+from .builders import (
+    SHELF,
+    WORK,  # runs: 500, 1500 and 3000 of the trade edition, 5000 of the club's
+    make_set,
+    verdict,
+)
 
 STATES = make_set(
     [{"id": "trade", "printings": 2, "print_runs": {"1": 400, "2": 600}}],

@@ -4,8 +4,7 @@ from __future__ import annotations
 
 from auditor.values import Finding, Verdict
 
-from .builders import make_set, said, verdict
-from .test_findings import WORK, book
+from .builders import WORK, book, make_set, said, verdict
 
 
 def only(found: Verdict, kind: str) -> Finding:
