@@ -4,8 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from .builders import kinds, make_set, verdict
-from .test_findings import WORK
+from .builders import WORK, kinds, make_set, verdict
 from .test_words import only
 
 
