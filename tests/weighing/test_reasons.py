@@ -132,3 +132,17 @@ def test_a_jacket_of_the_edition_claimed_is_no_second_accusation(jacket, weighty
 
 def test_a_note_on_a_word_begins_with_the_word():
     assert only(verdict(None, "lapse=gem"), "loose wording").text.startswith("“gem” is no grade and names no point (AB Bookman")
+
+
+def test_what_only_rules_out_the_rest_is_no_mark_of_a_club_edition():
+    """ "Not in gray cloth" leaves the club edition, and shows nothing of it; nor do two statements that leave it between them."""
+    assert verdict(WORK, "edition=1", "~point=boards=gray cloth").book == ("bce:1",)
+    assert "other edition" not in kinds(verdict(WORK, "edition=1", "~point=boards=gray cloth"), "note", "weighty")
+    editions = [
+        {"id": "us", "printings": 1, "publisher": "Harrow & Pike", "year": 1979},
+        {"id": "uk", "printings": 1, "publisher": "Quill Row", "year": 1978},
+        {"id": "bce", "printings": 1, "kind": "book club"},
+    ]
+    found = verdict(make_set(editions, []), "edition=1", "publisher=Harrow & Pike", "year=1978")
+    assert found.book == ("bce:1",)
+    assert "other edition" not in kinds(found, "note", "weighty")
