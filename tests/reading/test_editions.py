@@ -150,6 +150,7 @@ JACKETS = [
     ("The jacket is a facsimile.", {"facsimile"}),
     ("In a supplied jacket.", {"supplied"}),
     ("The jacket comes from another copy.", {"supplied"}),
+    ("The jacket is too fresh: somebody has swapped it for another.", {"supplied"}),
     ("The wrapper belongs to the third impression.", {"supplied"}),
     ("No chips to the jacket.", {"present"}),
     ("In wrappers, as issued.", set()),

@@ -51,6 +51,15 @@ ROWS += [
     ("Number row counts down from ten and stops at four.", "10 9 8 7 6 5 4"),
     ("The row counts from ten and gets as far as two.", "10 9 8 7 6 5 4 3 2"),
     ("There's a string of numbers running 2 to 10.", "2 3 4 5 6 7 8 9 10"),
+    # shortened, however the dots are set: the row's end is told, and its lowest number is not the one before the dots
+    ("Number line: 10, 9, 8, ... 1", DOWN),
+    ("Number line: 1, 2, 3, ..., 10.", UP),
+    ("Number line 10 9 8 . . . 1.", DOWN),
+    ("Number line 1, 2, 3, …, 10", UP),
+    ("Number line 1 3 5 ... 6 4 2.", "1 3 5 7 9 10 8 6 4 2"),
+    # years before or behind the printings, the century's turn among them
+    ("Number line 98 99 00 01 10 9 8 7 6 5 4 3 2 1.", f"98 99 00 01 {DOWN}"),
+    ("Number line 2 3 4 5 6 7 8 9 98 99 00 01 02.", "2 3 4 5 6 7 8 9 98 99 00 01 02"),
 ]
 TOLD = [
     ("The row of numbers drops away to a 3.", "to 3"),

@@ -79,10 +79,10 @@ def _pieces(scene: Scene, first: int) -> tuple[list[int], list[str]]:
         gap = ""
         if norm[index] in _GAPS | _DOTS and index + 1 < len(norm):
             gap, index = norm[index], index + 1
+            if gap == "," and (norm[index] in _DOTS or norm[index : index + 3] == [".", ".", "."]):  # "8, ... 1"
+                gap, index = norm[index], index + 1
             if gap == "." and norm[index : index + 2] == [".", "."]:
                 gap, index = "...", index + 2
-            elif gap == "," and norm[index] in _DOTS:
-                gap, index = "...", index + 1
             if gap == "..." and index < len(norm) and norm[index] == ",":
                 index += 1
         same_kind = (
