@@ -146,3 +146,21 @@ def test_what_only_rules_out_the_rest_is_no_mark_of_a_club_edition():
     found = verdict(make_set(editions, []), "edition=1", "publisher=Harrow & Pike", "year=1978")
     assert found.book == ("bce:1",)
     assert "other edition" not in kinds(found, "note", "weighty")
+
+
+def test_two_readings_of_one_place_come_before_any_other_pair():
+    # the line is at odds with the misprint too, and stands before its correction
+    finding = only(verdict(WORK, "point=slip=mater", "number_line=to 2", "point=slip=master"), "contradiction")
+    assert (finding.points, finding.spans) == (("slip",), ((0, 9), (20, 29)))
+
+
+@pytest.mark.parametrize("kind", ["book club", "reprint", "facsimile", "limited", "trade"])
+def test_the_tells_of_club_edition_reprint_and_facsimile_are_another_editions(kind):
+    points = [
+        {"id": "boards", "readings": {"teal": ["t:1"], "paper": ["other:1"]}},
+        {"id": "panel", "part": "jacket", "readings": {"blue": ["t:1"], "red": ["other:1"]}},
+    ]
+    work = make_set([{"id": "t", "printings": 1}, {"id": "other", "kind": kind, "printings": 1}], points)
+    other = kind not in ("limited", "trade")
+    assert ("other edition" in kinds(verdict(work, "printing=1", "point=boards=paper"))) == other
+    assert ("other edition" in kinds(verdict(work, "printing=1", "point=panel=red"))) == other
