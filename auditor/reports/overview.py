@@ -16,6 +16,8 @@ from auditor.reports.words import CAUTION
 from auditor.values import Standing
 
 MOST_ROWS = 200
+_TITLE = 16  # columns, so that no word of a title is cut
+_WIDE = 100  # a narrower screen goes without what is left open of book and jacket
 _STYLES = {"grave": "bold red", "weighty": "yellow", "note": "", "": ""}
 
 
@@ -24,13 +26,18 @@ def show(tally: Tally, screen: Console, rejects: str | None = None) -> None:
     rows = tally.rows[:MOST_ROWS]
     if rows:
         table = Table(box=box.SIMPLE_HEAD, pad_edge=False)
-        for head in ("id", "title", "standing", "book", "jacket"):
+        table.add_column("id", overflow="fold")
+        table.add_column("title", overflow="fold", min_width=_TITLE)
+        table.add_column("standing", no_wrap=True)
+        wide = screen.width >= _WIDE
+        for head in ("book", "jacket") if wide else ():
             table.add_column(head, overflow="fold")
         for head in ("missing", "contra-\ndiction", "over-\nclaim"):
-            table.add_column(head, justify="right")
-        table.add_column("gravest finding")
+            table.add_column(head, justify="right", no_wrap=True)
+        table.add_column("gravest finding", min_width=len("gravest finding"))
         for row in rows:
-            table.add_row(*(Text(cell) for cell in row.cells[:-1]), Text(row.cells[-1], style=_STYLES[row.severity or ""]))
+            cells = row.cells[:-1] if wide else (*row.cells[:3], *row.cells[5:-1])
+            table.add_row(*map(Text, cells), Text(row.cells[-1], style=_STYLES[row.severity or ""]))
         with screen.capture() as printed:
             screen.print(table)
         print(re.sub(r" +$", "", printed.get().strip("\n"), flags=re.M), file=screen.file)

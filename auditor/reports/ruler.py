@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Iterable, Iterator, Mapping, Sequence
+from textwrap import wrap
 from typing import NamedTuple
 
 from auditor.knowledge.points import Copies, Edition, PointSet
@@ -75,7 +76,7 @@ def ruler(verdict: Verdict, work: PointSet, *, width: int, signs: Signs = FINE) 
         both = [mark.within(book) and mark.within(jacket) for mark in part]
         draw = _Drawing(part, widths, signs)
         lines += [
-            _row("", draw.names(work, width - _MARGIN)),
+            *(_row("", names) for names in draw.names(work, width - _MARGIN)),
             _row("printing", draw.cells([mark.label for mark in part])),
             _row("claimed", draw.brackets([mark.within(claimed) for mark in part])) if claimed else "",
             *_statements(statements["book"], part, draw),
@@ -167,12 +168,15 @@ class _Drawing(NamedTuple):
             )
         return self.cells(drawn).replace(f"{line} {line}", line * 3)
 
-    def names(self, work: PointSet, room: int) -> str:
-        """The editions' names over their places; only the last may run on into the free room."""
-        names: list[str] = []
+    def names(self, work: PointSet, room: int) -> list[str]:
+        """The editions' names over their places, on as many lines as they need; only the last may run on into the free room."""
+        columns: list[tuple[int, list[str]]] = []
         for edition in dict.fromkeys(mark.edition for mark in self.marks):
             own = sum(self.widths[edition] + 1 for mark in self.marks if mark.edition == edition) - 1
-            free = room - sum(len(name) + 1 for name in names) if edition == self.marks[-1].edition else own
-            name = work.edition(edition).name
-            names.append((name if len(name) <= free else f"{name[: max(free - 1, 1)]}.").ljust(own))
-        return self.signs.part.join(names)
+            free = room - sum(width + 1 for width, _ in columns) if edition == self.marks[-1].edition else own
+            columns.append((own, wrap(work.edition(edition).name, max(free, own))))
+        height = max(len(lines) for _, lines in columns)
+        rows = (
+            [("" if number >= len(lines) else lines[number]).ljust(own) for own, lines in columns] for number in range(height)
+        )
+        return [self.signs.part.join(row) for row in rows]

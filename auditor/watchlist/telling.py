@@ -17,21 +17,39 @@ from auditor.watchlist.keeping import Kept
 from auditor.watchlist.order import Row
 from auditor.watchlist.values import day_of
 
+_SCORES = ("missing", "contra-\ndiction", "over-\nclaim")
+_NUMBERS = ("#", "asked", *_SCORES)
+_HEADS = (
+    *("#", "title", "asked", "figures for\nwhat is shown", "standing"),
+    *_SCORES,
+    *("questions", "last change", "decision"),
+)
+_LEAST = {"title": 16, "figures for\nwhat is shown": 13, "last change": 11, "decision": 10}  # columns, so that no word is cut
+_WIDE = 100  # a narrower screen goes without the scores
+
 
 def listed(rows: Sequence[Row], screen: Console) -> None:
     """The table and the caution."""
     if not rows:
         screen.print("The list is empty: auditor watch add PATH puts listings on it.")
         return
+    told = [tuple(_cells(row)) for row in rows]
+    shown = [place for place in range(len(_HEADS)) if any(cells[place] for cells in told)]  # a column of nothing takes room
+    if screen.width < _WIDE:
+        shown = [place for place in shown if _HEADS[place] not in _SCORES]
     table = Table(box=box.SIMPLE_HEAD, pad_edge=False)
-    for head in ("#", "title", "asked", "figures for\nwhat is shown", "standing"):
-        table.add_column(head, overflow="fold", justify="right" if head in "#asked" else "left")
-    for head in ("missing", "contra-\ndiction", "over-\nclaim"):
-        table.add_column(head, justify="right")
-    for head in ("questions", "last change", "decision"):
-        table.add_column(head, overflow="fold")
-    for row in rows:
-        table.add_row(*map(Text, map(safe, _cells(row))))
+    for place in shown:
+        head = _HEADS[place]
+        words = head in ("title", "figures for\nwhat is shown", "last change", "decision")
+        table.add_column(
+            head,
+            overflow="fold",
+            no_wrap=not words,
+            min_width=_LEAST.get(head),
+            justify="right" if head in _NUMBERS else "left",
+        )
+    for cells in told:
+        table.add_row(*(Text(safe(cells[place])) for place in shown))
     with screen.capture() as printed:
         screen.print(table)
     print(re.sub(r" +$", "", printed.get().strip("\n"), flags=re.M), file=screen.file)

@@ -21,6 +21,10 @@ def said(*claims: str) -> set[tuple[str, str, str, str]]:
 
 
 CASES = [
+    ("A facsimile of the 1925 first printing.", said("edition facsimile")),
+    ("Facsimile reprint of the first edition.", said("edition facsimile", "edition reprint")),
+    ("First edition, first printing in a facsimile of the jacket.", said("edition 1", "printing 1")),
+    ("Facsimile of the jacket. First printing of the first edition.", said("edition 1", "printing 1")),
     ("It is the second time the book was printed.", said("printing 2")),
     ("This is the fourth time the book went through the press.", said("printing 4")),
     ("By the count this is the sixth trip to the printers.", said("printing 6")),

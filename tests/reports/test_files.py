@@ -192,3 +192,16 @@ def test_the_overview_has_the_worst_first_and_stays_small(capsys):
     )
     assert "neither an authentication nor an appraisal" in " ".join(printed.split())
     assert "\x1b" not in printed
+
+
+@pytest.mark.parametrize("columns", ["80", "110", "160"])
+def test_the_overview_breaks_no_word_and_keeps_the_gravest_finding(columns, monkeypatch, capsys):
+    monkeypatch.setenv("COLUMNS", columns)
+    tally = Tally(5)
+    found = (Finding("contradiction", "grave", "x"),)
+    verdict = Verdict("w", (), "contradicted", book=("us-trade:1-", "facsimile:1"), findings=found)
+    tally.add(Listing("n1", "words", title="A Mockingbird in Contradistinction"), verdict)
+    overview.show(tally, console())
+    printed = capsys.readouterr().out
+    for word in ("contradicted", "contradiction", "Mockingbird", "missing", "gravest"):
+        assert word in printed, word

@@ -108,3 +108,11 @@ def test_a_narrow_screen_is_kept_to(width):
 )
 def test_printings_in_words(told, words):
     assert in_words([told], work(("trade", 4), ("open", None), ("one", 1))) == words
+
+
+def test_no_editions_name_is_cut():
+    known = work(("caledonian-commonwealth", None), ("ruritanian-commonwealth", None))
+    drawn = "\n".join(ruler(verdict(("caledonian-commonwealth:1-", "ruritanian-commonwealth:1-")), known, width=70))
+    assert "Caledonian-" in drawn
+    assert "Ruritanian-" in drawn
+    assert drawn.count("edition") == 2

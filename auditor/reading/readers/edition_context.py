@@ -15,12 +15,22 @@ COUNTRIES = frozenset({"american", "british", "english", "canadian"})
 def only_quoted(norm: list[str], first: int) -> bool:
     """ "It says First Edition": the judgement left open is the point and no claim of an edition, by the contract."""
     before = [word for word in norm[max(0, first - 4) : first] if word not in ('"', "'", ":", ",")]
-    if norm[max(0, first - 6) : first].count("of") and norm[max(0, first - 6) : first].count("facsimile"):
-        return True  # "a facsimile of the 1889 first edition"
     words = edition_words()
     if norm[first - 1 : first] == ['"'] and before[-1:] in (["has"], ["bears"], ["carries"]) and words["quoted_on"] & set(before):
         return True  # 'the copyright page has "First Edition"'
     return bool(before) and before[-1] in words["quoting"]
+
+
+def copied(norm: list[str], first: int) -> bool:
+    """ "A facsimile of the 1889 first edition", "facsimile reprint of the first printing": what was copied is another copy."""
+    before = norm[max(0, first - 6) : first]
+    if "." in before:
+        before = before[len(before) - before[::-1].index(".") :]
+    return (
+        "facsimile" in before
+        and "of" in before[before.index("facsimile") :]
+        and edition_words()["copied_part"].isdisjoint(before)
+    )
 
 
 def wording(norm: list[str], first: int, last: int) -> bool:

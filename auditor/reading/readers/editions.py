@@ -14,6 +14,7 @@ from auditor.reading.readers.bare_ordinals import bare_ordinal
 from auditor.reading.readers.edition_context import (
     Counted,
     alternative,
+    copied,
     country_before,
     in_story,
     named_alone,
@@ -82,6 +83,8 @@ def _drafts(scene: Scene, found: Counted) -> tuple[list[Draft], int]:
     if (magazine and not jacket_behind) or (found.noun == "edition" and in_story(scene, found.first, found.last)):
         return [], found.last
     if (found.noun == "state" and noun == "states") or (found.noun == "issue" and noun == "issues"):
+        return [], found.last
+    if copied(norm, found.first):
         return [], found.last
     if found.noun == "edition" and (only_quoted(norm, found.first) or wording(norm, found.first, found.last)):
         return [], found.last

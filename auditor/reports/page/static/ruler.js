@@ -1,7 +1,7 @@
 "use strict";
 
 /* The ruler: printings along one axis, a bar for what each claim allows and one for each part, book above, jacket below. */
-const RULER = { cell: 46, row: 20, thin: 8, thick: 14 };
+const RULER = { cell: 46, row: 20, line: 13, thin: 8, thick: 14 };
 const NAMES = matchMedia("(max-width: 40rem)").matches ? { width: 150, letters: 19 } : { width: 212, letters: 29 };
 
 function ruler(data) {
@@ -42,14 +42,17 @@ function ruler(data) {
   };
 
   let at = 0;
-  y = 14;
+  let lines = 1;
   for (const [name, size] of data.editions) {
-    const room = Math.floor((size * RULER.cell) / 6.4);
-    const short = name.length > room ? `${name.slice(0, Math.max(room - 1, 1))}…` : name;
-    drawn.push(svg("text", { class: "edition", x: left(at) + 2, y }, short, svg("title", {}, name)));
+    const room = Math.floor((size * RULER.cell) / 7);
+    const rows = wrapped(name, Math.max(room, 6));
+    lines = Math.max(lines, rows.length);
+    rows.forEach((words, number) => {
+      drawn.push(svg("text", { class: "edition", x: left(at) + 2, y: 14 + number * RULER.line }, words, svg("title", {}, name)));
+    });
     at += size;
   }
-  y += 16;
+  y = 14 + (lines - 1) * RULER.line + 16;
   drawn.push(label("printing", y, "strong"));
   data.labels.forEach((words, number) => {
     drawn.push(svg("text", { class: "label", x: left(number) + RULER.cell / 2, y, "text-anchor": "middle" }, words));
@@ -87,6 +90,15 @@ function ruler(data) {
     { class: "ruler", tabindex: "0", role: "group", "aria-label": "The ruler" },
     svg("svg", { viewBox: `0 0 ${width} ${height}`, width, height, role: "img", "aria-label": inWords(data) }, band, parting, drawn),
   );
+}
+
+/* Words on lines of so many letters; a word longer than a line is cut. */
+function wrapped(words, letters) {
+  return words.split(" ").reduce((lines, word) => {
+    const short = word.length > letters ? `${word.slice(0, letters - 1)}…` : word;
+    const joined = lines.length ? `${lines.at(-1)} ${short}` : short;
+    return lines.length && joined.length <= letters ? [...lines.slice(0, -1), joined] : [...lines, short];
+  }, []);
 }
 
 /* The ruler's picture as a sentence, for those who can't see it. */
