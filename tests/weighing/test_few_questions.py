@@ -90,3 +90,14 @@ def test_a_question_offers_only_what_is_still_open():
     work = make_set([{"id": "us", "printings": 3}, {"id": "uk", "printings": 1}], points)
     (question,) = verdict(work, "printing=1", "point=boards=teal").questions
     assert question.text == "Page 5: “mater” (printing 1) or “master” (printing 2)?"
+
+
+def test_where_only_a_disputed_point_speaks_against_the_claim_the_rest_is_asked_of_those_two():
+    points = [
+        {"id": "slip", "place": "page 5", "disputed": "two bibliographies differ",
+         "readings": {"mater": ["t:1"], "master": ["t:2"], "mister": ["t:3"]}},
+        {"id": "drop", "place": "page 7", "readings": {"moth": ["t:1", "t:3"], "mouth": ["t:2"]}},
+        {"id": "folio", "place": "page 9", "readings": {"9": ["t:1-2"], "6": ["t:3"]}},
+    ]  # fmt: skip
+    work = make_set([{"id": "t", "printings": 3}], points)
+    assert [q.place for q in verdict(work, "printing=1", "point=slip=master").questions] == ["page 7"]

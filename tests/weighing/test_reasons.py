@@ -164,3 +164,35 @@ def test_the_tells_of_club_edition_reprint_and_facsimile_are_another_editions(ki
     other = kind not in ("limited", "trade")
     assert ("other edition" in kinds(verdict(work, "printing=1", "point=boards=paper"))) == other
     assert ("other edition" in kinds(verdict(work, "printing=1", "point=panel=red"))) == other
+
+
+def test_words_that_only_the_printing_claimed_is_known_to_have_overclaim_nothing():
+    points = [
+        {"id": "words", "readings": {"First Edition stated": ["t:1"]}},
+        {"id": "slip", "readings": {"mater": ["t:1"], "master": ["t:2"]}},
+    ]
+    found = verdict(make_set([{"id": "t", "printings": 2}], points), "printing=1", "point=words=First Edition stated")
+    assert (found.book, found.standing) in ((("t:1-2",), "unproven"), (("t:1",), "supported"))
+    assert "overclaim" not in kinds(found, "note", "weighty")
+
+
+@pytest.mark.parametrize(("more", "kind"), [([], "contradiction"), (["blind_stamp=yes"], "made-up copy")])
+def test_a_blind_stamp_is_of_the_make_as_a_binding_is(more, kind):
+    points = [
+        {"id": "line", "place": "copyright page", "feature": "number line", "readings": {"1 2": ["t:1"], "none": ["bce:1"]}},
+        {"id": "slip", "place": "page 61", "readings": {"mater": ["t:1"], "master": ["bce:1"]}},
+    ]
+    work = make_set([{"id": "t", "printings": 1}, {"id": "bce", "kind": "book club", "printings": 1}], points)
+    assert kinds(verdict(work, "number_line=to 1", "point=slip=master", *more)) == {kind}
+
+
+@pytest.mark.parametrize(("jacket", "told"), [("none issued", True), ("lacking", True), ("present", False), ("supplied", False)])
+def test_a_jacket_graded_that_is_not_there(jacket, told):
+    assert ("grade conflict" in kinds(verdict(None, "grade=fine@jacket", f"jacket={jacket}"))) == told
+
+
+def test_a_first_state_is_that_of_the_printing_named():
+    cloth = {"id": "cloth", "readings": {"gray": ["t:1a"], "black": ["t:1b"], "red": ["t:2c"], "blue": ["t:2d"]}}
+    work = make_set([{"id": "t", "printings": 2}], [cloth])
+    assert verdict(work, "printing=2", "state=1").claimed == ("t:2c",)
+    assert verdict(work, "printing=1", "state=2").claimed == ("t:1b",)
