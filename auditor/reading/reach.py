@@ -173,7 +173,7 @@ def listable(scene: Scene, clause: Clause, first: int) -> bool:
     openers = {
         word
         for before, word in zip(["", *inside], inside, strict=False)
-        if word in words["item_openers"] and word != "the" and before not in ("or", "nor")
+        if word in words["item_openers"] and word != "the" and before not in ("or", "nor") and before not in words["linkers"]
     }
     if openers or any(word in words["list_enders"] or word in words["list_closers"] for word in inside):
         return False

@@ -128,7 +128,158 @@ REST = [
     ),
 ]
 
+AFTERWARDS = [
+    ("Old Mrs Pike chips her tooth on a boiled sweet.", set()),
+    ("The girl in the torn jacket runs for the bus.", set()),
+    ("Uncle Bob wore a scuffed leather jacket.", set()),
+    ('"Good, very good," raved the critic.', set()),
+    ('A customer said "very fine indeed". VG in dj.', {"grade very good book a", "jacket present jacket a"}),
+    ("The Times called it fine and fair.", set()),
+    ("How to treat water stains on oak.", set()),
+    ("Great for the train, fine with a cup of tea.", set()),
+    ("Very good postage rates.", set()),
+    ("A poor boy with a good heart and a stained coat.", set()),
+    ("Grandad fell into the water and lost his hat.", set()),
+    ("Vintage motorbikes and rare orchids.", set()),
+    ("Foxes, badgers and a chip shop.", set()),
+    ("Mr Bookplate signed the register.", set()),
+    ("He faded into the crowd, a tear in his eye.", set()),
+    ("The cat leans against the cracked window.", set()),
+    ("Perfect gift for fans of vintage trains.", set()),
+    ("🔥 RARE 🔥 first edition 🔥 no dust jacket", {"edition 1 book a", "jacket lacking jacket a", "lapse rare copy a"}),
+    ("❌ No markings ✅ Unclipped dj", {"defect marking book d", "jacket present jacket a", "price_clipped yes jacket d"}),
+    ("Jacket: ✅\nRemainder mark: ❌", {"jacket present jacket a", "remainder_mark yes book d"}),
+    (
+        "✅ hardcover\n✅ dust jacket\n❌ remainder mark",
+        {"format hardcover book a", "jacket present jacket a", "remainder_mark yes book d"},
+    ),
+    ("👍 very good 👍 no names", {"grade very good book a", "owner_mark name book d"}),
+    ("Free of stains, signed by the illustrator.", {"defect stain copy d", "signed signed book a"}),
+    ("no writing no tears signed", {"defect marking book d", "defect tear book d", "signed signed book a"}),
+    ("No tears or stains, book club edition.", {"book_club yes copy a", "defect stain copy d", "defect tear copy d"}),
+    ("No chips, tears, or price clipping.", {"defect chip copy d", "defect tear copy d", "price_clipped yes jacket d"}),
+    (
+        "Not a book club edition, ex-library or a remainder.",
+        {"book_club yes copy d", "ex_library yes copy d", "remainder_mark yes book d"},
+    ),
+    ("NO NAMES NO STAINS UNCORRECTED PROOF", {"defect stain book d", "owner_mark name book d", "proof yes book a"}),
+    ("This is no. 77 of a limited edition of 500.", {"edition limited book a", "limitation 77 of 500 book a"}),
+    ("No 5 in the series, no jacket.", {"jacket lacking jacket a"}),
+    (
+        "Not a very good copy but a good one, no jacket.",
+        {"grade good book a", "grade very good book d", "jacket lacking jacket a"},
+    ),
+    (
+        "Dust jacket and book, the former good, the latter fine.",
+        {"grade fine book a", "grade good jacket a", "jacket present jacket a"},
+    ),
+    (
+        "Of book and jacket the latter is chipped and the former bumped.",
+        {"defect bump book a", "defect chip jacket a", "jacket present jacket a"},
+    ),
+    ("A bundle of first editions, each signed by the author.", {"edition 1 book a", "signed signed book a"}),
+    ("Two novels, one in jacket, the other without.", {"jacket lacking jacket a", "jacket present jacket a"}),
+    (
+        "Three books: 1) VG 2) G+ 3) fair, ex-library",
+        {"ex_library yes copy a", "grade fair book a", "grade good+ book a", "grade very good book a"},
+    ),
+    ("Weighing over 5 pounds, so extra shipping.", set()),
+    ("Was $30, now $20.", set()),
+    ("Priced at $12.50 on the flap; mine is $6.", {"jacket_price 12.50 USD jacket a"}),
+    ("Priced to clear at £4.", set()),
+    ("Inscribed to my old friend Bert by the author, 1962.", {"signed inscribed book a"}),
+    ("Inscribed to Bert from his loving aunt, Xmas 1938.", {"owner_mark inscription book a"}),
+    ("signed copies also available, this one is not signed", {"signed signed book d", "signed signed book e"}),
+    ("autographed by athor", {"signed signed book a"}),
+    ("Ownership inscription on the ffep.", {"owner_mark name book a"}),
+    ("Front flap has its corner clipped, though the price is intact.", {"price_clipped yes jacket d"}),
+    ("18s net on the flap, not clipped.", {"jacket_price 0.90 GBP jacket a", "price_clipped yes jacket d"}),
+    ("I have not checked for foxing nor for a blind stamp.", {"blind_stamp * book u", "defect * book u"}),
+    (
+        "You won't see a chip, crease or tear on this jacket.",
+        {"defect chip jacket d", "defect crease jacket d", "defect tear jacket d", "jacket present jacket a"},
+    ),
+    ("Units 1 2 3 4 5 6 7 8 9 10 complete.", set()),
+    ("A reprint of the original 1911 edition, 1985.", {"edition reprint book a", "year 1985 book a"}),
+    ("First thus, second printing.", {"edition 1 thus book a", "printing 2 book a"}),
+    (
+        "2nd edition, 3rd impression, VG+/VG-.",
+        {"edition 2 book a", "grade very good+ book a", "grade very good- jacket a", "printing 3 book a"},
+    ),
+    ("First US edition; the UK first came out a year earlier.", {"edition 1 american book a", "edition 1 british book e"}),
+    ("Call 1 800 555 1234 for 10 9 8 more books.", set()),
+    ("Number line: 3 5 7 9 10 8 6 4", {"number_line 3 5 7 9 10 8 6 4 book a"}),
+    (
+        "Fine/Near Fine, asking $40, jacket price $3.95.",
+        {"grade fine book a", "grade near fine jacket a", "jacket present jacket a", "jacket_price 3.95 USD jacket a"},
+    ),
+    ("Postage is £3.20, flap price 12s 6d.", {"jacket_price 0.625 GBP jacket a"}),
+    ("Not without foxing.", {"defect foxing book a"}),
+    (
+        "Foxing: none. Tears: none. Bookplate: none.",
+        {"defect foxing copy d", "defect tear copy d", "owner_mark bookplate book d"},
+    ),
+    ("Remainder mark: yes", {"remainder_mark yes book a"}),
+    ("Possibly a first printing, I think the jacket is later.", {"jacket present jacket a", "printing 1 book h"}),
+    ("The blurb says 'a good, honest book'.", set()),
+    ("Signed by previous owner on the flyleaf.", {"owner_mark name book a"}),
+    ("Signature is printed, not by hand.", {"signed printed book a"}),
+    ("Bears a facsimile signature of the author.", {"signed printed book a"}),
+    (
+        "jkt has sm chip, bds rubbed, ffep missing",
+        {"defect chip jacket a", "defect missing_leaf book a", "defect rubbing book a", "jacket present jacket a"},
+    ),
+    (
+        "FIRST PRINTING NO DJ VG EX LIB",
+        {"ex_library yes copy a", "grade very good book a", "jacket lacking jacket a", "printing 1 book a"},
+    ),
+    (
+        "First&nbsp;edition, price&#45;clipped dust&shy;jacket.",
+        {"edition 1 book a", "jacket present jacket a", "price_clipped yes jacket a"},
+    ),
+    (
+        "Volume 1 is foxed; volume 2 has a torn jacket.",
+        {"defect foxing book a", "defect tear jacket a", "jacket present jacket a"},
+    ),
+    ("Jacket worn, book fine.", {"defect rubbing jacket a", "grade fine book a", "jacket present jacket a"}),
+    ("Not sure whether it's a first printing.", {"printing * book u"}),
+    ("Haven't looked for a blind stamp.", {"blind_stamp * book u"}),
+    ("A tear-jerker with a loose-leaf insert.", set()),
+    ("Fox hunting, lamb stew and a stiff drink.", set()),
+    ("Is there a remainder mark? No.", {"remainder_mark yes book d", "remainder_mark yes book e"}),
+    ("Later printings have a $7.95 price.", {"jacket_price 7.95 USD jacket e", "printing later book e"}),
+    ("Fair price, good service, fine paper.", set()),
+    ("Book is good but the jacket is poor.", {"grade good book a", "grade poor jacket a", "jacket present jacket a"}),
+    ("No inscription, but a name on the endpaper.", {"owner_mark inscription book d", "owner_mark name book a"}),
+    ("Clean: no underlining, no highlighting.", {"defect marking book d"}),
+    ("Neither signed nor inscribed.", {"signed inscribed book d", "signed signed book d"}),
+    ("Unread copy, as new in as new jacket.", {"grade as new book a", "grade as new jacket a", "jacket present jacket a"}),
+    ("It was described to me as a first edition.", {"edition 1 book h"}),
+    ("The dealer I bought it from said first printing.", {"printing 1 book h"}),
+    ("Jacket unclipped ($5.00).", {"jacket present jacket a", "jacket_price 5.00 USD jacket a", "price_clipped yes jacket d"}),
+    ("Bookclub? No, trade edition.", {"book_club yes copy d", "book_club yes copy e"}),
+    (
+        "Lot of 5 paperbacks, one has a creased spine, two are ex-library.",
+        {"defect crease book a", "ex_library yes copy a", "format paperback book a"},
+    ),
+]
 
-@pytest.mark.parametrize(("text", "claims"), [*TALES, *MARKS, *LISTS, *NUMBERS, *GRADES_AND_LOTS, *SUMS_AND_SIGHT, *HANDS, *REST])
+
+@pytest.mark.parametrize(
+    ("text", "claims"), [*TALES, *MARKS, *LISTS, *NUMBERS, *GRADES_AND_LOTS, *SUMS_AND_SIGHT, *HANDS, *REST, *AFTERWARDS]
+)
 def test_plain_language(text: str, claims: set[str]) -> None:
+    assert told(text) == claims
+
+
+@pytest.mark.xfail(strict=True, reason="not yet read")
+@pytest.mark.parametrize(
+    ("text", "claims"),
+    [
+        ("Police find a hole in the hedge and a torn glove.", set()),
+        ("Penguin no 1453, good.", {"grade good book a", "publisher Penguin book a"}),
+        ("In this issue of the day the state has the first say.", set()),
+    ],
+)
+def test_plain_language_not_yet_read(text: str, claims: set[str]) -> None:
     assert told(text) == claims

@@ -63,8 +63,10 @@ def _masked(scene: Scene, grade: Grade) -> bool:
 
 def _quoted(scene: Scene, grade: Grade) -> bool:
     """Whether an everyday word stands behind "a" inside quotation marks that hold more than the grade."""
-    line = scene.norm[scene.clause(grade.first).first : grade.first]
-    return scene.norm[grade.first - 1 : grade.first] == ["a"] and line.count('"') % 2 == 1
+    clause = scene.clause(grade.first)
+    line, rest = scene.norm[clause.first : grade.first], scene.norm[grade.last : clause.last]
+    within = any(line.count(mark) % 2 == 1 and mark in rest for mark in ('"', "'"))
+    return scene.norm[grade.first - 1 : grade.first] == ["a"] and (within or line.count('"') % 2 == 1)
 
 
 def _declined(scene: Scene, grade: Grade) -> bool:
@@ -199,6 +201,8 @@ def _part(scene: Scene, grade: Grade, following: Grade | None) -> Part:
         return told
     for at in range(len(before) - 1, -1, -1):
         if before[at] in places("jackets") or "".join(before[at : at + 3]) in places("jackets"):
+            if set(before[max(0, at - 2) : at]) & places("without"):
+                continue  # "no dj, VG"
             return "jacket"
         if before[at] in places("books"):
             return "book"

@@ -101,6 +101,8 @@ def _repriced(scene: Scene, amount: Amount, before: list[str]) -> bool:
     words, clause = table("words")["repriced"], scene.clause(amount.first)
     if "priced" in before[-4:] and words & set(before[-4:]):
         return True
+    if before[-2:] in (["mine", "is"], ["ours", "is"]) and "price" not in before:
+        return True
     return (
         before[-1:] == ["was"]
         and "price" not in before

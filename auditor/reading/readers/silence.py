@@ -7,7 +7,7 @@ from auditor.reading.headings import crossed
 from auditor.reading.nouns import governing
 from auditor.reading.phrases import Phrase
 from auditor.reading.readers.senses import everyday
-from auditor.reading.readers.tales import in_tale, of_goods, sentence
+from auditor.reading.readers.tales import in_tale, of_goods, sentence, tale_words
 from auditor.reading.scene import Scene, roles
 
 _FAULTS = {"defect", "repair", "owner_mark"}
@@ -35,7 +35,7 @@ def silent(scene: Scene, phrase: Phrase) -> bool:
         return True
     if row.sign == "placed" and not (_cued(scene, phrase) or _placed(scene, phrase) or _listed(scene, phrase)):
         return True
-    if everyday(scene, phrase):
+    if scene.norm[max(0, phrase.first - 1)] in tale_words("titles") or everyday(scene, phrase):
         return True
     if row.feature in _OF_PEOPLE and (in_tale(scene, phrase.first) or of_goods(scene, phrase.last)):
         return True

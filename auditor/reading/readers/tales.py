@@ -15,6 +15,7 @@ _OURSELVES = frozenset({"i", "we"})
 _OURS = frozenset({"my", "me", "mine"})
 _ON = {";", "—", "-", "..."}
 _NEAR = 4  # words from a verb of saying to who says it
+_SUBJECT, _FAR = 3, 9  # words at a sentence's head that hold its subject, and from there to its verb
 _GOODS_BEHIND = 3  # words from a term to the goods that it describes
 
 
@@ -70,6 +71,9 @@ def _done(scene: Scene, at: int, first: int) -> bool:
         len(before) > 1 and before[-1].endswith("ly") and before[-2] in people
     ):
         return True
+    opening = scene.norm[first : min(first + _SUBJECT, at)]
+    if set(opening) & (people - _OURSELVES) and at - first <= _FAR and "on" not in scene.norm[first:at]:
+        return True  # "the girl in the torn jacket runs"
     named = scene.words.text[scene.words.start[at - 1]].isupper()
     return named and bool(people - _OURSELVES & set(before[:-1]))
 
