@@ -11,6 +11,7 @@ from auditor.reading.scene import Draft, Scene, roles
 from auditor.values import Part, Stance
 
 _LISTED = GOVERNED | {"remainder_mark", "signed", "price_clipped"}
+_BOTH_OF = {"volumes", "vols", "books", "copies", "titles", "novels", "paperbacks", "hardbacks", "hardcovers"}
 _ON = {";", "—", "-", "..."}  # marks behind which a sentence goes on
 
 
@@ -82,7 +83,7 @@ def both_parts(scene: Scene, phrase: Phrase) -> bool:
     if noun is None or named(noun) is None:  # "book and jacket both sunned", "... at the spine"
         nouns = [other for other in scene.between(first, phrase.first) if is_noun(other)]
         if noun is None and "both" in scene.norm[first : phrase.first] and not nouns:
-            return True
+            return not _BOTH_OF & set(scene.norm[first : phrase.first])
         if len(nouns) > 1 and _joined(scene, nouns[-2], nouns[-1]) and _subjects(scene, nouns[-2], nouns[-1], phrase):
             return True
     if noun is None:

@@ -155,7 +155,7 @@ def _counts(norm: list[str], cue: Phrase) -> bool:
     """Whether "no" is the short form of number, or "no two alike", and denies nothing: "copy no. 123", "No 44 of 300"."""
     if norm[cue.first : cue.last] != ["no"] or norm[cue.first - 1 : cue.first] == ["?"]:
         return False
-    if norm[cue.last : cue.last + 1] in (["two"], ["2"]):
+    if norm[cue.last : cue.last + 1] in (["two"], ["2"]) or norm[cue.last : cue.last + 2] == [".", "line"]:
         return True
     dotted = norm[cue.last : cue.last + 1] == ["."]
     at = cue.last + dotted

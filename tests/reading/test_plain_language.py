@@ -262,6 +262,78 @@ AFTERWARDS = [
         "Lot of 5 paperbacks, one has a creased spine, two are ex-library.",
         {"defect crease book a", "ex_library yes copy a", "format paperback book a"},
     ),
+    (
+        "1st ed., 1st ptg., no. line 1-10, unclipped jkt.",
+        {
+            "edition 1 book a",
+            "jacket present jacket a",
+            "number_line 1 2 3 4 5 6 7 8 9 10 book a",
+            "price_clipped yes jacket d",
+            "printing 1 book a",
+        },
+    ),
+    (
+        "5th printing of the first edition, number line to 5.",
+        {"edition 1 book a", "number_line to 5 book a", "printing 5 book a"},
+    ),
+    ("My nephew bumps his head on page one and laughs.", set()),
+    ("The heroine is a faded beauty in a torn gown.", set()),
+    ("Aunt Polly says it's a good read, fine plot, poor ending.", set()),
+    ("Mint tea and lean bacon recipes.", set()),
+    ("Fair dealing, prompt postage, good packaging.", set()),
+    ("Signed copies can be had from the publisher; mine is not signed.", {"signed signed book d", "signed signed book e"}),
+    ("Signed by a former owner, not by the author.", {"owner_mark name book a", "signed signed book d"}),
+    ("With the author's printed signature on the title page.", {"signed printed book a"}),
+    ("Bookplate signed by the author laid in.", {"signed bookplate book a"}),
+    ("Inscribed by the author to a fellow poet.", {"signed inscribed book a"}),
+    ("Inscribed 'To Dad, Christmas 1955'.", {"owner_mark inscription book a"}),
+    ("Name & date 1934 on ffep.", {"owner_mark name book a"}),
+    ("Flap priced 10/6, p&p £2.80, my price £15.", {"jacket_price 0.525 GBP jacket a"}),
+    ("Cover price $1.25; I'm asking $8.", {"jacket_price 1.25 USD jacket a"}),
+    ("It isn't a book club edition and it isn't price clipped.", {"book_club yes copy d", "price_clipped yes jacket d"}),
+    (
+        "No foxing, no tears, nothing but a small stain on the rear board.",
+        {"defect foxing copy d", "defect stain book a", "defect tear copy d"},
+    ),
+    ("Not unmarked: some underlining.", {"defect marking book a"}),
+    ("Apart from a crease to the flap there are no faults.", {"defect crease jacket a"}),
+    ("Free from writing, stamps or labels.", {"defect marking book d", "owner_mark stamp book d"}),
+    ("I believe this is the first impression.", {"printing 1 book h"}),
+    ("May be a first; may not be.", {"edition 1 book h"}),
+    ("Unsure if the plates are all there.", {"defect * book u"}),
+    ("Unlike the club edition this has a price.", {"book_club yes copy e"}),
+    ("The second printing dropped the dedication.", {"printing 2 book e"}),
+    (
+        "Book VG, jacket G; the former has a name, the latter a tear.",
+        {
+            "defect tear jacket a",
+            "grade good jacket a",
+            "grade very good book a",
+            "jacket present jacket a",
+            "owner_mark name book a",
+        },
+    ),
+    (
+        "Boards rubbed and corners bumped; its jacket, too, is chipped.",
+        {"defect bump book a", "defect chip jacket a", "defect rubbing book a", "jacket present jacket a"},
+    ),
+    (
+        "verygood hardcvr w/ dustjaket, prise clipped",
+        {"format hardcover book a", "grade very good book a", "jacket present jacket a", "price_clipped yes jacket a"},
+    ),
+    ("Hard&shy;back, fi&shy;rst edi&shy;tion.", {"edition 1 book a", "format hardcover book a"}),
+    ("📖 Ex-library 📖 usual stamps 📖 spine faded", {"defect fading book a", "ex_library yes copy a"}),
+    ("😍 Lovely copy 😍 tiny tear to jacket 😍", {"defect tear jacket a", "jacket present jacket a"}),
+    (
+        "Set of 3: vol 1 ex-library, vol 2 signed, vol 3 lacks jacket.",
+        {"ex_library yes copy a", "jacket lacking jacket a", "signed signed book a"},
+    ),
+    ("5 novels, all first editions, three in jackets.", {"edition 1 book a", "jacket present jacket a"}),
+    (
+        "(1) G+ in torn dj; (2) fine, no dj",
+        {"defect tear jacket a", "grade fine book a", "grade good+ book a", "jacket lacking jacket a", "jacket present jacket a"},
+    ),
+    ("Any marks? None that I found.", {"defect marking book d", "defect marking book e"}),
 ]
 
 
@@ -278,6 +350,13 @@ def test_plain_language(text: str, claims: set[str]) -> None:
     [
         ("Police find a hole in the hedge and a torn glove.", set()),
         ("Penguin no 1453, good.", {"grade good book a", "publisher Penguin book a"}),
+        ("Chip and the water rats find a missing map.", set()),
+        (
+            "BOOK GOOD JACKET POOR NO MARKS",
+            {"defect marking book d", "grade good book a", "grade poor jacket a", "jacket present jacket a"},
+        ),
+        ("Is this a first? I have no idea.", {"edition * book u", "edition 1 book e"}),
+        ("Reviews: 'a scarce treat', 'fine', 'very good'.", set()),
         ("In this issue of the day the state has the first say.", set()),
     ],
 )

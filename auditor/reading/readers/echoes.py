@@ -72,6 +72,8 @@ def _echo(scene: Scene, index: int) -> tuple[int, Part] | None:
     """The first word and the part of an echo at an echoing word: "the jacket [likewise]", "[as] is the jacket"."""
     norm, clause = scene.norm, scene.clause(index)
     if norm[index] in _words("behind"):
+        if norm[index + 1 : index + 2] == [","] and norm[index - 1 : index] == [","] and _goes_on(scene, index + 2):
+            return None  # "its jacket, too, is chipped" tells a fault of its own
         at = index
         while at > clause.first and norm[at - 1] in _words("between"):
             at -= 1
@@ -86,6 +88,10 @@ def _echo(scene: Scene, index: int) -> tuple[int, Part] | None:
     noun = scene.at.get(at)
     closed = noun is not None and (noun.last >= clause.last or norm[noun.last] in _words("closers"))
     return (index, part) if noun is not None and closed and (part := _part(noun)) is not None else None
+
+
+def _goes_on(scene: Scene, index: int) -> bool:
+    return scene.norm[index : index + 1] != [] and scene.norm[index] in _words("verbs")
 
 
 def _part(noun: Phrase) -> Part | None:

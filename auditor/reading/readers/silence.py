@@ -82,6 +82,7 @@ def _told_already(scene: Scene, phrase: Phrase) -> bool:
     clause = scene.clause(phrase.first)
     hands = [other for other in scene.between(clause.first, clause.last) if other.row.feature == "signed"]
     denied = bool({"not", "than"} & set(scene.norm[max(0, phrase.first - 3) : phrase.first]))  # "signed, not a bookplate"
+    denied = denied or any(other.first - phrase.last in (0, 1) for other in hands)  # "bookplate signed by the author"
     return phrase.row.value == "bookplate" and bool(hands) and (denied or any(other.row.value == "bookplate" for other in hands))
 
 

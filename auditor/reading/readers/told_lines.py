@@ -56,7 +56,7 @@ def _numbers(row: Draft) -> list[int]:
 def _lacking(scene: Scene, sign: Phrase) -> Draft | None:
     """ "No number line", "no date or number line", "number line: none"."""
     norm, clause = scene.norm, scene.clause(sign.first)
-    if norm[sign.first] == "no" and sign.last - sign.first > 1:
+    if norm[sign.first] == "no" and sign.last - sign.first > 1 and norm[sign.first + 1] != ".":
         return line_draft("none", sign.first, sign.last, negative=True)
     if norm[sign.last : sign.last + 2] == ["-", "less"]:
         return line_draft("none", sign.first, sign.last + 2, negative=True)
