@@ -129,6 +129,8 @@ REST = [
 ]
 
 AFTERWARDS = [
+    ("The cat tore the jacket.", {"jacket present jacket a"}),
+    ("Jacket shows a boy who runs from a ghost.", {"jacket present jacket a"}),
     ("Old Mrs Pike chips her tooth on a boiled sweet.", set()),
     ("The girl in the torn jacket runs for the bus.", set()),
     ("Uncle Bob wore a scuffed leather jacket.", set()),

@@ -51,7 +51,7 @@ def _tales(scene: Scene) -> list[tuple[int, int]]:
         first, last = sentence(scene, at)
         inside = set(scene.norm[first:last])
         if _spoken(scene, at, first, last) or (_done(scene, at, first) and not inside & _OURS):
-            if not inside & (tale_words("of_copy") | tale_words("deeds")):
+            if not inside & (tale_words("of_copy") | tale_words("deeds")) and not _of_this_copy(scene, first, last):
                 found.append((first, last))
             elif (quoted := _quotation(scene, at, first, last)) is not None:
                 found.append(quoted)
@@ -59,6 +59,17 @@ def _tales(scene: Scene) -> list[tuple[int, int]]:
         if scene.norm[at + 1 : at + 2] == ["to"]:
             found.append((at, scene.clause(at).last))
     return found
+
+
+def _of_this_copy(scene: Scene, first: int, last: int) -> bool:
+    """ "The cat tore the jacket", "jacket shows a boy who runs", "kids let loose in it": a jacket of the copy, or the copy."""
+    norm = scene.norm
+    for at in range(first, last):
+        if norm[at] in ("jacket", "jackets") and (at == first or norm[at - 1] in ("the", "its", "this", "dust", "-")):
+            return True
+        if norm[at] == "it" and at > first and norm[at - 1] in ("in", "on", "inside", "over", "with"):
+            return True
+    return False
 
 
 def _done(scene: Scene, at: int, first: int) -> bool:
