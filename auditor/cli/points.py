@@ -38,6 +38,18 @@ def points_check(
     raise typer.Exit(UNREAD if shelf.mistakes else DONE)
 
 
+@points_app.command("list", epilog="Example: auditor points list --points my_points/")
+def points_list(points: Points = None) -> None:
+    """List the books whose points are known, by author."""
+    from auditor.reports import screen
+
+    shelf, mistakes = open_shelf(points)
+    console = screen.console()
+    for _, work in shelf.by_author():
+        console.print(screen.safe(f"{work.work.author}: {work.work.title} ({work.stem})"))
+    raise typer.Exit(UNREAD if mistakes else DONE)
+
+
 @points_app.command("show", epilog='Example: auditor points show "The Ore Dock" --out guide.html')
 def points_show(
     work: Annotated[str, typer.Argument(metavar="WORK", help="A title, or the name of a point set's file without .toml.")],
@@ -51,7 +63,7 @@ def points_show(
     found = shelf.named(work)
     if len(found) != 1:
         near = found or shelf.near(work)
-        told = f"; {'it may be' if found else 'near it are'}: {', '.join(near)}" if near else ""
+        told = f"; {'it may be' if found else 'near it are'}: {', '.join(near)}" if near else "; auditor points list tells them"
         wrong(f"{work!r} {'names several point sets' if found else 'is no work with a point set'}{told}")
     from auditor.reports import screen
     from auditor.reports.guide import show

@@ -12,7 +12,7 @@ from starlette.responses import FileResponse, HTMLResponse, JSONResponse, PlainT
 from starlette.routing import Mount, Route
 from starlette.staticfiles import StaticFiles
 
-from auditor.desk import batch, books, watching
+from auditor.desk import batch, watching
 from auditor.desk.draft import BadDraft, Draft, checked
 from auditor.desk.guard import MOST_BYTES, Guard
 from auditor.knowledge.shelf import Shelf
@@ -25,7 +25,7 @@ HOME = Path(__file__).parent
 def create(shelf: Shelf, port: int, folder: Path, watchlist: Path) -> Starlette:
     """The desk on ``port`` with that watchlist; reports of batches are kept in ``folder``, which the caller clears away."""
     templates = assets.templates(HOME / "templates")
-    works = books.listed(shelf)
+    works = shelf.by_author()
 
     def page(name: str, status: int = 200, **told: object) -> HTMLResponse:
         return HTMLResponse(templates.get_template(name).render(caution=CAUTION, **told), status)

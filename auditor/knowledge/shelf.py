@@ -67,6 +67,12 @@ class Shelf:
             return [words]
         return [stem for stem, work in self.sets.items() if core(words) in {core(title) for title in titles(work)}]
 
+    def by_author(self) -> list[tuple[str, PointSet]]:
+        """(stem, set), by the author's last name and the title."""
+        return sorted(
+            self.sets.items(), key=lambda item: (item[1].work.author.casefold().split()[-1:], item[1].work.title.casefold())
+        )
+
     def near(self, words: str) -> list[str]:
         """Up to three titles spelled almost so, or else that hold all these words."""
         known = sorted({title for work in self.sets.values() for title in titles(work)})

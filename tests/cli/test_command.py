@@ -1,4 +1,4 @@
-"""What all commands share: help, wrong use, terminals and pipes; and ``auditor points check``."""
+"""What all commands share: help, wrong use, terminals and pipes; and ``auditor points``."""
 
 import os
 import re
@@ -22,6 +22,8 @@ from tests.commands import DEMO, ROOT, WORDS, auditor, errors, one_line, out
         (["scan"], "Missing argument"),
         (["check", "--asking", "cheap"], "45.00 USD"),
         (["points", "check", "no/such/folder"], "no such folder"),
+        (["points", "show", "Gatsby"], "near it are: The Great Gatsby"),
+        (["points", "show", "Nowhere at all"], "auditor points list tells them"),
         (["frobnicate"], "No such command"),
     ],
 )
@@ -30,6 +32,15 @@ def test_wrong_use_is_told_with_what_was_expected(arguments, told):
     assert done.returncode == 2
     assert told in one_line(errors(done))
     assert not out(done)
+
+
+def test_points_list_names_every_book_by_its_author():
+    done = auditor("points", "list", "--points", DEMO / "points")
+    lines = out(done).splitlines()
+    assert done.returncode == 0
+    assert "Ilse Varnum: The Ore Dock (ore-dock)" in lines
+    names = [line.partition(":")[0].split()[-1].casefold() for line in lines]
+    assert names == sorted(names)
 
 
 def test_points_check_tells_file_line_and_what_was_expected(tmp_path):

@@ -1,7 +1,7 @@
 "use strict";
 
 /* The ruler: printings along one axis, a bar for what each claim allows and one for each part, book above, jacket below. */
-const RULER = { cell: 46, row: 20, line: 13, thin: 8, thick: 14 };
+const RULER = { cell: 46, row: 20, line: 13, lines: 3, thin: 8, thick: 14 };
 const NAMES = matchMedia("(max-width: 40rem)").matches ? { width: 150, letters: 19 } : { width: 212, letters: 29 };
 
 function ruler(data) {
@@ -45,7 +45,8 @@ function ruler(data) {
   let lines = 1;
   for (const [name, size] of data.editions) {
     const room = Math.floor((size * RULER.cell) / 7);
-    const rows = wrapped(name, Math.max(room, 6));
+    const all = wrapped(name, Math.max(room, 6));
+    const rows = all.length > RULER.lines ? [...all.slice(0, RULER.lines - 1), `${all[RULER.lines - 1]}…`] : all;
     lines = Math.max(lines, rows.length);
     rows.forEach((words, number) => {
       drawn.push(svg("text", { class: "edition", x: left(at) + 2, y: 14 + number * RULER.line }, words, svg("title", {}, name)));
