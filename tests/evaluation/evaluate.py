@@ -2,6 +2,7 @@
 
     python -m tests.evaluation.evaluate dev            # whole listings that the reader was built on, in full
     python -m tests.evaluation.evaluate snippets       # a sentence or two each, as oddly put as people put things
+    python -m tests.evaluation.evaluate behaviours     # plain sentences in pairs: what must not change a claim, what must
     python -m tests.evaluation.evaluate test           # looked at only to report: figures
     python -m tests.evaluation.evaluate demo --worst 5
 
@@ -25,7 +26,7 @@ from auditor import audit
 
 ROOT = Path(__file__).resolve().parents[2]
 GOLD = ROOT / "corpora_demo" / "gold"
-SPLITS = {"dev": "dev-[a-h]", "snippets": "dev-[i-l]", "test": "test-*"}  # folders of GOLD
+SPLITS = {"dev": "dev-[a-h]", "snippets": "dev-[i-l]", "behaviours": "dev-m", "test": "test-*"}  # folders of GOLD
 
 Key = tuple[str, str, str, str]
 
@@ -169,7 +170,7 @@ def marked(case: Case) -> str:
 
 def main() -> int:
     parser = argparse.ArgumentParser(description=__doc__, formatter_class=argparse.RawDescriptionHelpFormatter)
-    parser.add_argument("name", help="dev, snippets, test, demo, or one folder under corpora_demo/gold")
+    parser.add_argument("name", help="dev, snippets, behaviours, test, demo, or one folder under corpora_demo/gold")
     parser.add_argument("--worst", type=int, default=0, help="show that many listings with most errors, marked in the text")
     given = parser.parse_args()
     done = [case for folder in folders(given.name) for case in cases(folder)]
