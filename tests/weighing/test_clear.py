@@ -61,3 +61,11 @@ def test_a_satisfied_point_that_lays_another_aside_does_not_raise_what_is_missin
     before = weighed("printing=1", "point=boards=blue", unclear=("point=misprint=heron",))
     after = weighed("printing=1", "point=boards=blue", "point=misprint=heroin", unclear=("point=misprint=heron",))
     assert after.scores.missing <= before.scores.missing
+
+
+def test_what_alone_rules_the_claim_out_is_laid_aside_too():
+    # the book could be as it is told: it is the claim that an unclear sentence may not overthrow
+    found = weighed("printing=1", "point=boards=blue", unclear=("point=misprint=heron",))
+    assert (found.standing, found.book) == ("unproven", ("trade:1-3",))
+    assert "contradiction" not in kinds(found)
+    assert weighed("printing=1", "point=boards=blue", "point=misprint=heron").standing == "contradicted"
