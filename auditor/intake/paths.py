@@ -169,13 +169,14 @@ def open_one(file: str) -> Iterator[Item]:
     if file != "-" and path.suffix.lower() in KNOWN:
         yield from open_paths([path])
         return
+    source = "standard input" if file == "-" else file
     try:
         data = sys.stdin.buffer.read() if file == "-" else path.read_bytes()
-        yield from cut(of_bytes(data, "standard input" if file == "-" else file, "stdin" if file == "-" else path.stem))
+        yield from cut(of_bytes(data, source, "stdin" if file == "-" else path.stem))
     except OSError as error:
-        yield Reject(file, "file", f"could not be opened: {error.strerror or error}")
+        yield Reject(source, "file", f"could not be opened: {error.strerror or error}")
     except ValueError as error:
-        yield Reject(file, "file", str(error))
+        yield Reject(source, "file", str(error))
 
 
 def of_bytes(data: bytes, source: str, name: str) -> Iterator[Item]:

@@ -22,6 +22,7 @@ from tests.commands import DEMO, ROOT, WORDS, auditor, errors, one_line, out
         (["scan"], "Missing argument"),
         (["check", "--asking", "cheap"], "45.00 USD"),
         (["points", "check", "no/such/folder"], "no such folder"),
+        (["watch", "recheck", "--on", "2025-13-01"], "'2025-13-01' is no day; expected one such as 2025-09-02"),
         (["points", "show", "Gatsby"], "near it are: The Great Gatsby"),
         (["points", "show", "Nowhere at all"], "auditor points list tells them"),
         (["frobnicate"], "No such command"),
@@ -32,6 +33,12 @@ def test_wrong_use_is_told_with_what_was_expected(arguments, told):
     assert done.returncode == 2
     assert told in one_line(errors(done))
     assert not out(done)
+
+
+def test_nothing_on_standard_input_is_told_by_name():
+    done = auditor("check")
+    assert done.returncode == 3
+    assert errors(done).startswith("standard input")
 
 
 def test_points_list_names_every_book_by_its_author():

@@ -28,8 +28,17 @@ app.add_typer(watch_app, name="watch")
 
 File = Annotated[Path | None, typer.Option("--file", metavar="FILE", help="The watchlist; else the one in your data folder.")]
 Key = Annotated[int, typer.Argument(metavar="NUMBER", help="The listing's number on the list.")]
+
+
+def _day(words: str) -> datetime:
+    try:
+        return datetime.strptime(words, "%Y-%m-%d")
+    except ValueError:
+        wrong(f"{words!r} is no day; expected one such as 2025-09-02")
+
+
 On = Annotated[
-    datetime | None, typer.Option("--on", metavar="DAY", formats=["%Y-%m-%d"], help="The day it was, if not today: 2025-09-02.")
+    datetime | None, typer.Option("--on", metavar="DAY", parser=_day, help="The day it was, if not today: 2025-09-02.")
 ]
 
 
