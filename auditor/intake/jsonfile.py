@@ -127,7 +127,7 @@ def _listings(file: File, entries: Iterator[_Entry], columns: Mapping[str, str])
         told.update(said)
         yield from listing(value, found, Place(file.name, words, f"{file.stem}-{number}"))
     if not number:
-        raise ValueError("holds no listing: expected objects with text or title")
+        yield Note(file.name, "holds no listing: expected objects with text or title")  # as a part of a scan may
 
 
 def _kind(value: object) -> str:
