@@ -151,10 +151,10 @@ def _largest_named(work: PointSet, edition: Edition) -> int:
 
 
 def _ranges(cells: Cells, mask: int) -> Iterator[str]:
-    for edition, of_edition in cells.editions.items():
+    for edition in cells.editions:
         run: list[int] = []
         for (owner, printing), block in cells.printings.items():
-            if owner != edition or not mask & of_edition:
+            if owner != edition:
                 continue
             if mask & block == block:
                 run.append(printing)

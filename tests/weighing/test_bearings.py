@@ -110,3 +110,15 @@ def test_a_clipped_corner_is_no_jacket_without_a_price():
     assert verdict(work, "jacket_price=none").jacket != verdict(work, "jacket_price=none", "price_clipped=yes").jacket
     for words in ("?price_clipped=yes", "^price_clipped=yes"):
         assert verdict(work, "jacket_price=none", words).jacket == verdict(work, "jacket_price=none").jacket
+
+
+@pytest.mark.parametrize(("words", "left"), [("P6", ("t:1",)), ("p7", ("t:2",)), ("Q1", ("t:1-2",))])
+def test_a_gutter_code_of_the_set_names_its_printing_and_another_says_nothing(words, left):
+    gutter = {"id": "gutter", "readings": {"P6": ["t:1"], "P7": ["t:2"]}}
+    assert verdict(make_set([{"id": "t", "printings": 2}], [gutter]), f"gutter_code={words}").book == left
+
+
+def test_a_publishers_ampersand_as_a_web_page_writes_it():
+    editions = [{"id": "t", "printings": 1, "publisher": "B & C"}, {"id": "uk", "printings": 1, "publisher": "Quill Row"}]
+    for name in ("B &amp; C", "B and C", "b & c"):
+        assert verdict(make_set(editions, []), f"publisher={name}").book == ("t:1",)

@@ -87,3 +87,22 @@ def test_a_reading_that_no_price_was_printed(words, none):
 def test_a_first_hardcover_edition_is_the_only_one_there_is(editions, claimed):
     work = make_set([{"id": name, "printings": 1} for name in editions], [])
     assert verdict(work, "edition=1 hardcover").claimed == claimed
+
+
+def test_the_first_edition_is_the_first_trade_edition_wherever_it_stands():
+    work = make_set([{"id": "bce", "kind": "book club", "printings": 1}, {"id": "t", "printings": 2}], [])
+    assert verdict(work, "edition=1").claimed == ("t:1-2",)
+
+
+def test_a_price_printed_in_the_book_is_none_of_the_jacket():
+    price = {"id": "price", "feature": "price", "readings": {"$3": ["t:1"], "$4": ["t:2"]}}
+    found = verdict(make_set([{"id": "t", "printings": 2}], [price]), "jacket_price=3 USD")
+    assert (found.book, found.jacket) == (("t:1-2",), ("t:1-2",))
+
+
+def test_letters_of_another_printing_remove_nothing_of_this_one():
+    boards = {"id": "boards", "readings": {"teal": ["t:2a"], "red": ["t:2b"]}}  # here the letters have cells
+    size = {"id": "size", "element": "cloth", "readings": {"octavo": ["t:1a", "t:2b"], "quarto": ["t:1b"]}}
+    work = make_set([{"id": "t", "printings": 2}], [*ELEMENTS, boards, size])
+    for denied in ("cloth=gray", "size=octavo"):
+        assert "t:1" in verdict(work, f"~point={denied}").book[0]

@@ -4,7 +4,9 @@ from __future__ import annotations
 
 import pytest
 
-from .builders import WORK, kinds, make_set, verdict
+from auditor.weighing.practice import say
+
+from .builders import WORK, kinds, make_set, said, verdict
 from .test_words import only
 
 
@@ -152,6 +154,8 @@ def test_two_readings_of_one_place_come_before_any_other_pair():
     # the line is at odds with the misprint too, and stands before its correction
     finding = only(verdict(WORK, "point=slip=mater", "number_line=to 2", "point=slip=master"), "contradiction")
     assert (finding.points, finding.spans) == (("slip",), ((0, 9), (20, 29)))
+    finding = only(verdict(WORK, "point=slip=mater", "point=slip=master", "number_line=to 2"), "contradiction")
+    assert (finding.points, finding.spans) == (("slip",), ((0, 9), (10, 19)))
 
 
 @pytest.mark.parametrize("kind", ["book club", "reprint", "facsimile", "limited", "trade"])
@@ -196,3 +200,16 @@ def test_a_first_state_is_that_of_the_printing_named():
     work = make_set([{"id": "t", "printings": 2}], [cloth])
     assert verdict(work, "printing=2", "state=1").claimed == ("t:2c",)
     assert verdict(work, "printing=1", "state=2").claimed == ("t:1b",)
+
+
+@pytest.mark.parametrize("claim", ["edition=2", "printing=2", "issue=2", "state=b", "grade=fine"])
+def test_what_is_said_of_the_jacket_is_quoted_as_of_the_jacket(claim):
+    (jacket,), (of_book,) = said(f"{claim}@jacket"), said(claim)
+    assert say(jacket) == f"{say(of_book)} (jacket)"
+    assert not say(said("defect=chip@jacket")[0]).endswith("(jacket)")
+
+
+@pytest.mark.parametrize(("line", "told"), [("to 1", False), ("to 2", True), ("to 3", True)])
+def test_without_a_set_a_first_edition_overclaims_beside_any_later_line(line, told):
+    words = ["edition=1", "publisher=Harrow & Pike", f"number_line={line}"]
+    assert ("overclaim" in kinds(verdict(None, *words), "note", "weighty")) == told
