@@ -151,6 +151,8 @@ def _cue(scene: Scene, clause: Clause, article: int) -> Phrase | None:
         after += 1
     if norm[after : after + 1] and norm[after] in words["own_readings"]:
         return None
+    if norm[after : after + 1] and norm[after] in words["run_verbs"] and norm[after + 1 : after + 2] == ["to"]:
+        return None  # "the first impression ran to 500 copies" is told of this copy's impression
     if norm[after : after + 2] == ["that", "year"]:
         after += 2
     behind = norm[after] if after < clause.last else ""
