@@ -15,9 +15,8 @@ import atheris
 
 with atheris.instrument_imports(include=["auditor"]):
     from auditor.reading.rows import rows
-    from tests.fuzz.targets import TARGETS
+    from tests.fuzz.targets import TARGETS, seed_folders
 
-SEEDS = Path(__file__).parent / "seeds"
 SYNTAX = (
     "<div itemscope>",
     "</p>",
@@ -42,7 +41,7 @@ def main(target: str, seconds: str) -> None:
         [
             sys.argv[0],
             str(found),
-            str(SEEDS / target),
+            *map(str, seed_folders(target)),
             f"-dict={words}",
             f"-max_total_time={seconds}",
             "-max_len=4096",

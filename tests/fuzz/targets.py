@@ -24,6 +24,15 @@ from auditor.values import Listing, Reject
 from auditor.weighing import weigh
 
 ROOT = Path(__file__).parents[2]
+_SEEDS = Path(__file__).parent / "seeds"
+_DEMO = {"page": ROOT / "corpora_demo" / "pages", "points": ROOT / "corpora_demo" / "points"}
+
+
+def seed_folders(target: str) -> list[Path]:
+    """Where a target's seeds lie: its own, cured findings among them, and the demo's files of that kind."""
+    return [_SEEDS / target, *([_DEMO[target]] if target in _DEMO else [])]
+
+
 WORDS = "First edition, first printing, 10 9 8 7 6 5 4 3 2 1, $9.95 on the flap. Very good in a near fine jacket, no tears."
 
 

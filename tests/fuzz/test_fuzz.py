@@ -4,9 +4,8 @@ import random
 
 import pytest
 
-from tests.fuzz.targets import ROOT, TARGETS
+from tests.fuzz.targets import TARGETS, seed_folders
 
-SEEDS = ROOT / "tests" / "fuzz" / "seeds"
 PIECES = (
     b"\0",
     b"\xff",
@@ -26,18 +25,22 @@ PIECES = (
 )
 
 
+def seeds_of(target):
+    return [seed.read_bytes() for folder in seed_folders(target) for seed in sorted(folder.iterdir())]
+
+
 @pytest.mark.parametrize("target", TARGETS)
 def test_every_seed_is_taken(target):
-    seeds = sorted((SEEDS / target).iterdir())
+    seeds = seeds_of(target)
     assert seeds
     for seed in seeds:
-        TARGETS[target](seed.read_bytes())
+        TARGETS[target](seed)
 
 
 @pytest.mark.parametrize("target", TARGETS)
 def test_broken_forms_of_the_seeds_are_taken(target):
     chance = random.Random(target)
-    seeds = [seed.read_bytes() for seed in sorted((SEEDS / target).iterdir())]
+    seeds = seeds_of(target)
     for _ in range(25):
         data = chance.choice(seeds)
         for _ in range(chance.randint(1, 4)):
