@@ -10,6 +10,8 @@ from pathlib import Path
 
 import jinja2
 
+from auditor.reports.words import CAUTION
+
 HOME = Path(__file__).parent
 STATIC = HOME / "static"
 
@@ -39,6 +41,11 @@ def policy(scripts: Sequence[str], styles: Sequence[str]) -> str:
         f"default-src 'none'; script-src {digest(joined(scripts))}; style-src {digest(joined(styles))}; "
         "base-uri 'none'; form-action 'none'; require-trusted-types-for 'script'; trusted-types 'none'"
     )
+
+
+def frame(scripts: Sequence[str], styles: Sequence[str]) -> dict[str, str]:
+    """What every page of one file holds: its policy, style and script, and the caution."""
+    return {"policy": policy(scripts, styles), "style": joined(styles), "script": joined(scripts), "caution": CAUTION}
 
 
 def templates(*folders: Path) -> jinja2.Environment:

@@ -11,22 +11,12 @@ from auditor.reports.page.bars import axis_data, places
 from auditor.reports.page.detail import link
 from auditor.reports.page.island import island
 from auditor.reports.ruler import axis
-from auditor.reports.words import CAUTION
 
 
 def page(work: PointSet) -> str:
     """The whole page."""
-    return (
-        assets.templates()
-        .get_template("guide.html")
-        .render(
-            policy=assets.policy(assets.GUIDE, assets.GUIDE_STYLES),
-            style=assets.joined(assets.GUIDE_STYLES),
-            script=assets.joined(assets.GUIDE),
-            caution=CAUTION,
-            **content(work),
-        )
-    )
+    template = assets.templates().get_template("guide.html")
+    return template.render(**assets.frame(assets.GUIDE, assets.GUIDE_STYLES), **content(work))
 
 
 def content(work: PointSet) -> dict[str, Any]:

@@ -12,7 +12,6 @@ from auditor.reports.page.island import island
 from auditor.reports.page.picture import pictures
 from auditor.reports.screen import safe
 from auditor.reports.tally import Tally
-from auditor.reports.words import CAUTION
 from auditor.values import Standing
 
 MOST_ROWS = 5000  # listings on one page: what a browser sorts and filters without lag
@@ -27,10 +26,7 @@ def pieces(tally: Tally, sets: Mapping[str, PointSet]) -> Iterator[str]:
         assets.templates()
         .get_template("report.html")
         .generate(
-            policy=assets.policy(assets.REPORT, assets.STYLES),
-            style=assets.joined(assets.STYLES),
-            script=assets.joined(assets.REPORT),
-            caution=CAUTION,
+            **assets.frame(assets.REPORT, assets.STYLES),
             count=tally.listings,
             shown=len(shown),
             known=tally.known,
